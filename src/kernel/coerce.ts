@@ -1,0 +1,211 @@
+/** From what a host puts into a cell to what a formula can rely on: blanks, single values, ranges, words, limits. */
+import type { ArgumentInput, CellErrorInput, CellInput, NumberParam, NumbersParam, Param, WordParam } from "./define";
+import { FunctionError } from "./errors";
+import { shownValue } from "./format";
+import { boundsOf, limitsText, within, type Bounds } from "./limits";
+import { UNIT_WORDS, type UnitSystem } from "./units";
+
+/** An error in a cell that a function was pointed at; the hosts give it back as it came. */
+export class PassedError extends Error {
+  readonly code: string;
+  readonly original: CellErrorInput;
+
+  constructor(original: CellErrorInput) {
+    super(original.message ?? original.code);
+    this.name = "PassedError";
+    this.code = original.code;
+    this.original = original;
+  }
+}
+
+export type ZerosWord = "error" | "count" | "skip";
+
+type Rows = readonly (readonly CellInput[])[];
+
+function isRows(input: ArgumentInput): input is Rows {
+  return Array.isArray(input);
+}
+
+export function isCellError(input: unknown): input is CellErrorInput {
+  return typeof input === "object" && input !== null && typeof (input as { code?: unknown }).code === "string";
+}
+
+export function isBlank(input: CellInput): input is null | undefined | "" {
+  return input === null || input === undefined || (typeof input === "string" && input.trim() === "");
+}
+
+export function rowsOf(input: ArgumentInput): Rows {
+  return isRows(input) ? input : [[input]];
+}
+
+/** The one cell of an argument that takes one cell. */
+function singleCell(input: ArgumentInput, name: string, functionName: string): CellInput {
+  if (!isRows(input)) return input;
+  const rows = input.length;
+  const columns = input[0]?.length ?? 0;
+  if (rows === 1 && columns === 1) return input[0]?.[0];
+  if (rows === 0 || columns === 0) return null;
+  throw new FunctionError(
+    "input",
+    name,
+    `${functionName}: ${name} is a range of ${rows} x ${columns} cells; it must be a single value`,
+  );
+}
+
+export interface Checker {
+  readonly param: Param;
+  readonly name: string;
+  readonly functionName: string;
+}
+
+const PERCENT_LARGEST = 100;
+
+function percentHint(value: unknown, bounds: Bounds, param: { quantity: string }): string {
+  if (param.quantity !== "fraction" || typeof value !== "number") return "";
+  if (value < bounds.high || value <= 1 || value > PERCENT_LARGEST) return "";
+  return `; write ${shownValue(Number((value / 100).toPrecision(12)))} or ${shownValue(value)}%`;
+}
+
+function numberRefused(
+  { param, name, functionName }: Checker & { param: NumberParam | NumbersParam },
+  shown: string,
+  value: unknown,
+  bounds: Bounds,
+  system: UnitSystem | null,
+  where: string,
+): FunctionError {
+  const hint = "hint" in param && param.hint !== undefined && typeof value === "number" ? `; ${param.hint}` : "";
+  const text = typeof value === "string" ? ": a number, not text" : "";
+  const itMust = `it must be ${limitsText(param, param.quantity, system)}${text}`;
+  const message = `${functionName}: ${name} is ${shown}${where}; ${itMust}${percentHint(value, bounds, param)}${hint}`;
+  return new FunctionError("input", name, message);
+}
+
+/** A number within its limits, or the error that says what it must be. */
+function checkedNumber(
+  checker: Checker & { param: NumberParam | NumbersParam },
+  cell: CellInput,
+  bounds: Bounds,
+  system: UnitSystem | null,
+  where = "",
+): number {
+  if (isCellError(cell)) throw new PassedError(cell);
+  if (typeof cell === "number" && within(cell, bounds)) return cell;
+  const zeroRefused = !within(0, bounds);
+  if (isBlank(cell) || (cell === 0 && zeroRefused)) {
+    throw numberRefused(checker, zeroRefused ? "blank or 0" : "blank", null, bounds, system, where);
+  }
+  throw numberRefused(checker, shownValue(cell), cell, bounds, system, where);
+}
+
+export function boundsIn(param: NumberParam | NumbersParam, system: UnitSystem | null): Bounds {
+  return boundsOf(param, param.quantity, system);
+}
+
+export function takeNumber(
+  checker: Checker & { param: NumberParam },
+  input: ArgumentInput,
+  bounds: Bounds,
+  system: UnitSystem | null,
+): number | null {
+  if (typeof input === "number" && within(input, bounds)) return input;
+  const { param, name, functionName } = checker;
+  const cell = singleCell(input, name, functionName);
+  const blankAllowed = param.default !== undefined || param.mayBeLeftOut === true || param.blankIsAnswered === true;
+  if (isBlank(cell) && blankAllowed) return param.default ?? null;
+  return checkedNumber(checker, cell, bounds, system);
+}
+
+function wordsList(words: readonly string[]): string {
+  const quoted = words.map((word) => `"${word}"`);
+  const last = quoted.pop() ?? "";
+  return quoted.length === 0 ? last : `${quoted.join(", ")} or ${last}`;
+}
+
+export function takeWord({ param, name, functionName }: Checker & { param: WordParam }, input: ArgumentInput): string {
+  if (typeof input === "string" && param.words.includes(input)) return input;
+  const cell = singleCell(input, name, functionName);
+  if (isCellError(cell)) throw new PassedError(cell);
+  if (isBlank(cell) && param.default !== undefined) return param.default;
+  const wanted = typeof cell === "string" ? cell.trim().toLowerCase() : cell;
+  const word = param.words.find((known) => known.toLowerCase() === wanted);
+  if (word !== undefined) return word;
+  const shown = isBlank(cell) || cell === 0 ? "blank or 0" : shownValue(cell);
+  throw new FunctionError("input", name, `${functionName}: ${name} is ${shown}; it must be ${wordsList(param.words)}`);
+}
+
+export function isUnitSystem(word: string): word is UnitSystem {
+  return (UNIT_WORDS as readonly string[]).includes(word);
+}
+
+function place(row: number, column: number, { rows, columns }: { rows: number; columns: number }): string {
+  if (rows === 1 && columns === 1) return "";
+  if (columns === 1) return ` in row ${row + 1} of the range`;
+  if (rows === 1) return ` in column ${column + 1} of the range`;
+  return ` in row ${row + 1}, column ${column + 1} of the range`;
+}
+
+/** What an empty cell of this argument is; "zeros" leaves it to the word in the argument of that name. */
+function blankRule(param: NumbersParam, zeros: ZerosWord | null): ZerosWord {
+  switch (param.blanks) {
+    case "zeros":
+      return zeros ?? "error";
+    case "zero":
+      return "count";
+    case "left out":
+      return "skip";
+    case "refused":
+      return "error";
+  }
+}
+
+type NumbersChecker = Checker & { param: NumbersParam };
+
+/** Reads one cell of a range: a number, or null where the cell is left out. */
+function cellReader(
+  checker: NumbersChecker,
+  bounds: Bounds,
+  system: UnitSystem | null,
+  zeros: ZerosWord | null,
+): (cell: CellInput, where: () => string) => number | null {
+  const rule = blankRule(checker.param, zeros);
+  const zeroIsBlank = zeros !== null;
+  const accepted = rule === "error" ? bounds : { ...bounds, low: Math.min(bounds.low, 0), lowIncluded: true };
+  return (cell, where) => {
+    if (rule !== "error" && (isBlank(cell) || (zeroIsBlank && cell === 0))) return rule === "count" ? 0 : null;
+    if (typeof cell === "number" && within(cell, bounds)) return cell;
+    return checkedNumber(checker, cell, accepted, system, where());
+  };
+}
+
+function tooFew({ param, name, functionName }: NumbersChecker, found: number): FunctionError {
+  const fewest = param.fewest ?? 1;
+  const numbers = found === 1 ? "1 number" : `${found} numbers`;
+  return new FunctionError(
+    "input",
+    name,
+    `${functionName}: ${name} has ${found === 0 ? "no number" : numbers}; it must have ${fewest} or more`,
+  );
+}
+
+/** The numbers of a range, row by row; what a blank is depends on the argument, or on the word in `zeros`. */
+export function takeNumbers(
+  checker: NumbersChecker,
+  input: ArgumentInput,
+  bounds: Bounds,
+  system: UnitSystem | null,
+  zeros: ZerosWord | null,
+): readonly number[] {
+  const rows = rowsOf(input);
+  const size = { rows: rows.length, columns: rows[0]?.length ?? 0 };
+  const read = cellReader(checker, bounds, system, zeros);
+  const numbers: number[] = [];
+  rows.forEach((cells, row) => {
+    cells.forEach((cell, column) => {
+      const number = read(cell, () => place(row, column, size));
+      if (number !== null) numbers.push(number);
+    });
+  });
+  if (numbers.length < (checker.param.fewest ?? 1)) throw tooFew(checker, numbers.length);
+  return numbers;
+}

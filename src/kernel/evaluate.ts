@@ -1,0 +1,204 @@
+/** The one runner: arguments in, checked answer out, and on request the steps by which it came about. */
+import {
+  boundsIn,
+  isCellError,
+  isUnitSystem,
+  PassedError,
+  rowsOf,
+  takeNumber,
+  takeNumbers,
+  takeWord,
+  type Checker,
+  type ZerosWord,
+} from "./coerce";
+import type {
+  Answer,
+  ArgumentInput,
+  Around,
+  CellAnswer,
+  Entry,
+  Given,
+  NumberParam,
+  NumbersParam,
+  Param,
+  Params,
+  Show,
+  WordParam,
+} from "./define";
+import { FunctionError } from "./errors";
+import { shownValue } from "./format";
+import type { Bounds } from "./limits";
+import { fromMetric, toMetric, unitConstant, type QuantityName, type UnitSystem } from "./units";
+
+type GivenValues = Given<Params>;
+type TakeArgument = (input: ArgumentInput, zeros: ZerosWord | null) => unknown;
+
+interface Prepared {
+  readonly names: readonly string[];
+  readonly unitsIndex: number;
+  readonly zerosIndex: number;
+  readonly take: Record<UnitSystem | "none", readonly TakeArgument[]>;
+  readonly around: Record<UnitSystem | "none", Around<string, string>>;
+}
+
+const prepared = new WeakMap<Entry, Prepared>();
+
+type RecordStep = (equation: string, value: number, quantity: QuantityName, words: string) => number;
+
+/** A recorder from its three parts; what is not to be heard goes to `silent`, by default the recorder itself. */
+export function showOf(parts: { step: RecordStep; toMetric: RecordStep; fromMetric: RecordStep }, silent?: Show): Show {
+  const show = Object.assign((...call: Parameters<RecordStep>) => parts.step(...call), {
+    toMetric: parts.toMetric,
+    fromMetric: parts.fromMetric,
+    silent: silent as Show,
+  });
+  if (silent === undefined) show.silent = show;
+  return show;
+}
+
+function silentShow(system: UnitSystem): Show {
+  return showOf({
+    step: (_equation, value) => value,
+    toMetric: (_equation, value, quantity) => toMetric(quantity, value, system),
+    fromMetric: (_equation, value, quantity) => fromMetric(quantity, value, system),
+  });
+}
+
+const silent = { us: silentShow("us"), metric: silentShow("metric"), none: silentShow("metric") };
+
+export function silentShowFor(system: UnitSystem | null): Show {
+  return silent[system ?? "none"];
+}
+
+function aroundOf(entry: Entry, system: UnitSystem | "none"): Around<string, string> {
+  const unitSystem = system === "none" ? "metric" : system;
+  const constants = Object.fromEntries(
+    Object.entries(entry.unitConstants ?? {}).map(([symbol, name]) => [symbol, unitConstant(name, unitSystem)]),
+  );
+  return {
+    constants,
+    system: unitSystem,
+    refuse: (argument, value, itMust) =>
+      new FunctionError("input", argument, `${entry.name}: ${argument} is ${shownValue(value)}; ${itMust}`),
+    noAnswer: (why, argument) => new FunctionError("no answer", argument ?? null, `${entry.name}: ${why}`),
+  };
+}
+
+function takerOf(entry: Entry, name: string, param: Param, system: UnitSystem | null): TakeArgument {
+  const checker: Checker = { param, name, functionName: entry.name };
+  switch (param.kind) {
+    case "word": {
+      const wordChecker = checker as Checker & { param: WordParam };
+      return (input) => takeWord(wordChecker, input);
+    }
+    case "cells":
+      return rowsOf;
+    case "numbers": {
+      const numbersChecker = checker as Checker & { param: NumbersParam };
+      const bounds: Bounds = boundsIn(param, system);
+      return (input, zeros) =>
+        takeNumbers(numbersChecker, input, bounds, system, param.blanks === "zeros" ? zeros : null);
+    }
+    default: {
+      const numberChecker = checker as Checker & { param: NumberParam };
+      const bounds = boundsIn(param, system);
+      const wholeDays = param.quantity === "date";
+      return (input) => {
+        const value = takeNumber(numberChecker, input, bounds, system);
+        return wholeDays && value !== null ? Math.floor(value) : value;
+      };
+    }
+  }
+}
+
+function prepare(entry: Entry): Prepared {
+  const names = Object.keys(entry.params);
+  const takers = (system: UnitSystem | null): readonly TakeArgument[] =>
+    Object.entries(entry.params).map(([name, param]) => takerOf(entry, name, param, system));
+  return {
+    names,
+    unitsIndex: names.indexOf("units"),
+    zerosIndex: names.indexOf("zeros"),
+    take: { us: takers("us"), metric: takers("metric"), none: takers(null) },
+    around: { us: aroundOf(entry, "us"), metric: aroundOf(entry, "metric"), none: aroundOf(entry, "none") },
+  };
+}
+
+function preparedOf(entry: Entry): Prepared {
+  const known = prepared.get(entry);
+  if (known !== undefined) return known;
+  const made = prepare(entry);
+  prepared.set(entry, made);
+  return made;
+}
+
+/** An error in any cell pointed at comes back as it is, before anything else is looked at, as spreadsheets do it. */
+function passErrorsOn(args: readonly ArgumentInput[]): void {
+  for (const input of args) {
+    if (typeof input !== "object" || input === null) continue;
+    if (isCellError(input)) throw new PassedError(input);
+    for (const row of rowsOf(input)) for (const cell of row) if (isCellError(cell)) throw new PassedError(cell);
+  }
+}
+
+export interface Arguments {
+  readonly given: GivenValues;
+  readonly system: UnitSystem | null;
+}
+
+/** Checks and converts the arguments of a call; throws the error of the first that is wrong. */
+export function readArguments(entry: Entry, args: readonly ArgumentInput[]): Arguments {
+  const { names, unitsIndex, zerosIndex, take } = preparedOf(entry);
+  if (args.length > names.length) {
+    throw new FunctionError(
+      "input",
+      null,
+      `${entry.name}: ${args.length} arguments were given; it takes ${names.length}`,
+    );
+  }
+  passErrorsOn(args);
+  const unitsWord = unitsIndex < 0 ? null : take.none[unitsIndex]?.(args[unitsIndex], null);
+  const system = typeof unitsWord === "string" && isUnitSystem(unitsWord) ? unitsWord : null;
+  const zeros = zerosIndex < 0 ? null : (take.none[zerosIndex]?.(args[zerosIndex], null) as ZerosWord);
+  const takers = take[system ?? "none"];
+  const given: Record<string, unknown> = {};
+  for (let index = 0; index < names.length; index += 1) {
+    const name = names[index] as string;
+    given[name] = (takers[index] as TakeArgument)(args[index], zeros);
+  }
+  return { given: given as GivenValues, system };
+}
+
+function guardedCell(entry: Entry, cell: unknown): CellAnswer {
+  if (typeof cell === "number") {
+    if (Number.isFinite(cell)) return cell === 0 ? 0 : cell;
+    return new FunctionError("input", null, `${entry.name}: these numbers lead beyond what a cell can hold`);
+  }
+  if (typeof cell === "string" || typeof cell === "boolean" || cell instanceof FunctionError) return cell;
+  return "";
+}
+
+/** Nothing that is not finite ever reaches a cell. */
+function guarded(entry: Entry, answer: Answer): Answer {
+  if (Array.isArray(answer)) {
+    return (answer as readonly (readonly CellAnswer[])[]).map((row) => row.map((cell) => guardedCell(entry, cell)));
+  }
+  const cell = guardedCell(entry, answer);
+  if (cell instanceof FunctionError) throw cell;
+  return cell;
+}
+
+/** The answer for arguments that were read; `show` hears every step. */
+export function compute(entry: Entry, { given, system }: Arguments, show: Show): Answer {
+  return guarded(entry, entry.compute(given, show, preparedOf(entry).around[system ?? "none"]));
+}
+
+export function evaluate(entry: Entry, args: readonly ArgumentInput[]): Answer {
+  const read = readArguments(entry, args);
+  return compute(entry, read, silent[read.system ?? "none"]);
+}
+
+/** The arguments of an example, or of any call by name, in the entry's order. */
+export function inOrder(entry: Entry, byName: Readonly<Record<string, unknown>>): ArgumentInput[] {
+  return Object.keys(entry.params).map((name) => byName[name] as ArgumentInput);
+}

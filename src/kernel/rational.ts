@@ -1,0 +1,48 @@
+/**
+ * Exact ratios of whole numbers, so that the constants which units bring (231 in3 to the gallon,
+ * 0.45359237 kg to the pound) reach the arithmetic as the nearest double and nothing less.
+ */
+export interface Rational {
+  readonly over: bigint;
+  readonly under: bigint;
+}
+
+function greatestCommonDivisor(a: bigint, b: bigint): bigint {
+  return b === 0n ? a : greatestCommonDivisor(b, a % b);
+}
+
+export function ratio(over: bigint, under: bigint): Rational {
+  const divisor = greatestCommonDivisor(over < 0n ? -over : over, under);
+  return { over: over / divisor, under: under / divisor };
+}
+
+/** An exact decimal, written as text: `decimal("0.45359237")`. */
+export function decimal(text: string): Rational {
+  const [whole = "0", places = ""] = text.split(".");
+  return ratio(BigInt(whole + places), 10n ** BigInt(places.length));
+}
+
+export function times(a: Rational, b: Rational): Rational {
+  return ratio(a.over * b.over, a.under * b.under);
+}
+
+export function dividedBy(a: Rational, b: Rational): Rational {
+  return times(a, { over: b.under, under: b.over });
+}
+
+const BITS_KEPT = 70n;
+
+/**
+ * The double nearest to the ratio: both parts are scaled so that the division keeps more bits than a double holds, and
+ * a last bit says that something was left over, so that nothing just above a half is taken for a half.
+ */
+export function toNumber({ over, under }: Rational): number {
+  if (over <= BigInt(Number.MAX_SAFE_INTEGER) && under <= BigInt(Number.MAX_SAFE_INTEGER)) {
+    return Number(over) / Number(under);
+  }
+  const shift = BITS_KEPT + BigInt(under.toString(2).length) - BigInt(over.toString(2).length);
+  const top = shift >= 0n ? over << shift : over;
+  const bottom = shift >= 0n ? under : under << -shift;
+  const leftOver = top % bottom === 0n ? 0n : 1n;
+  return Number((top / bottom) * 2n + leftOver) * 2 ** -Number(shift + 1n);
+}
