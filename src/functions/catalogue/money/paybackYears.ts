@@ -1,0 +1,135 @@
+import { cite, defineFunction, type Show } from "../../../kernel";
+
+/** Closed form for equal savings; null where they never pay back. */
+function equalSavings(investment: number, saving: number, rate: number, show: Show): number | null {
+  if (rate === 0) {
+    return saving > 0 ? show("y = C / S", investment / saving, "years", "Investment over the saving of a year") : null;
+  }
+  const share = show(
+    "p = r * C / S",
+    (rate * investment) / saving,
+    "factor",
+    "What interest alone takes of the saving",
+  );
+  if (!(saving > 0) || share >= 1) return null;
+  return show(
+    "y = -1 * LN(1 - p) / LN(1 + r)",
+    -Math.log1p(-share) / Math.log1p(rate),
+    "years",
+    "Years until the discounted savings reach the investment",
+  );
+}
+
+/** A sum that misses the investment by float dust alone has reached it. */
+const DUST = 1e-9;
+
+/** Year by year, savings at year ends; the first crossing counts, linear within its year. */
+function unequalSavings(investment: number, savings: readonly number[], rate: number, show: Show): number | null {
+  let paid = 0;
+  for (const [index, saving] of savings.entries()) {
+    const discounted = saving / (1 + rate) ** (index + 1);
+    const missing = investment - paid;
+    if (discounted - missing >= -DUST * investment && discounted > 0) {
+      show("before", index, "years", "Whole years before the crossing");
+      show("paid", paid, "currency", "Paid back by then, discounted");
+      show("next", discounted, "currency", "Saving of the year of the crossing, discounted");
+      return show(
+        "y = before + MIN(1, (C - paid) / next)",
+        index + Math.min(1, missing / discounted),
+        "years",
+        "Years, linear within the year of the crossing",
+      );
+    }
+    paid += discounted;
+  }
+  return null;
+}
+
+export const paybackYears = defineFunction({
+  name: "PAYBACK_YEARS",
+  group: "Money",
+  summary: "Years until the savings have paid the investment back",
+  formula: "y = C / S; discounted: y = -ln(1 - r C / S) / ln(1 + r)",
+  source: cite(
+    "DCF",
+    "simple payback, discounted payback of a level series, interpolation in the year of the crossing",
+  ),
+  assumptions: [
+    "Savings fall at year ends, before tax. One number is the same saving every year; a range is one saving a year, and may hold bad years below 0 and years of 0.",
+    "A blank year may reach the function as 0: count the cells of the range.",
+    "Payback says nothing of what comes after it, nor of the life of the parts: compare it with the life of stakes and emitters, and look at the net present value too.",
+  ],
+  params: {
+    investment: { quantity: "currency", symbol: "C", above: 0, about: "What is paid at the start" },
+    annual_savings: {
+      kind: "numbers",
+      quantity: "currency",
+      symbol: "S",
+      blanks: "refused",
+      about: "Saving of a year, or a range with one saving a year in order",
+    },
+    discount_rate: {
+      quantity: "fraction",
+      symbol: "r",
+      atLeast: 0,
+      atMost: 1,
+      guard: "more than 100 % a year is a percentage typed as a whole number",
+      default: 0,
+      about: "Interest a year; 0 is the simple payback",
+      usual: { us: [0, 0.2], metric: [0, 0.2], source: cite("PRACTICE", "loan rates") },
+    },
+  },
+  result: {
+    quantity: "years",
+    symbol: "y",
+    about: "Years to pay back",
+    usual: {
+      us: [0.2, 15],
+      metric: [0.2, 15],
+      low: "very short: look for a saving counted twice",
+      high: "longer than most parts last",
+      source: cite("PRACTICE", "life of stakes 3 to 5 years, of mains 15"),
+    },
+  },
+  examples: [
+    { given: { investment: 12000, annual_savings: 3000 }, gives: 4, from: cite("ARITHMETIC", "12,000 / 3,000") },
+    {
+      given: { investment: 10000, annual_savings: [[3000], [4000], [5000]] },
+      gives: 2.6,
+      from: cite("ARITHMETIC", "7,000 after two years, 3,000 of the third year's 5,000"),
+    },
+    {
+      given: { investment: 10000, annual_savings: 3000, discount_rate: 0.08 },
+      gives: 4.03,
+      within: 0.001,
+      from: cite("DCF", "-ln(1 - 0.08 x 10,000 / 3,000) / ln 1.08 = 0.31015 / 0.07696"),
+    },
+  ],
+  mistakes: [
+    {
+      slip: "Interest was left out",
+      instead: () => ({ discount_rate: 0 }),
+    },
+    {
+      slip: "The ratio was inverted",
+      answer: ({ investment, annual_savings }) => (annual_savings[0] ?? NaN) / investment,
+    },
+    {
+      slip: "The investment was divided by the mean saving",
+      answer: ({ investment, annual_savings }) =>
+        (investment * annual_savings.length) / annual_savings.reduce((sum, saving) => sum + saving, 0),
+    },
+  ],
+  seeAlso: [],
+  caution:
+    "An estimate before tax. Prices, losses of plants and the life of parts vary: look at a short life and at an own well too.",
+  compute({ investment, annual_savings, discount_rate }, show, { noAnswer }) {
+    const [first = 0] = annual_savings;
+    const years =
+      annual_savings.length === 1
+        ? equalSavings(investment, first, discount_rate, show)
+        : unequalSavings(investment, annual_savings, discount_rate, show);
+    if (years === null) throw noAnswer("annual_savings never pay the investment back", "annual_savings");
+    return years;
+  },
+});

@@ -1,0 +1,101 @@
+import { cite, defineFunction, type Show } from "../../../kernel";
+import { DU_USUAL } from "../uniformity/readings";
+
+const BASES = ["larger", "leaching", "uniformity", "both"] as const;
+
+function divisor(leaching: number, uniformity: number, basis: (typeof BASES)[number], show: Show): number {
+  switch (basis) {
+    case "leaching":
+      return show("d = 1 - LF", 1 - leaching, "factor", "Part of the water that the pots keep");
+    case "uniformity":
+      return show("d = DU", uniformity, "factor", "What the driest quarter gets against the mean");
+    case "both":
+      return show("d = (1 - LF) * DU", (1 - leaching) * uniformity, "factor", "Leaching on top of unevenness");
+    case "larger":
+      return show(
+        "d = MIN(1 - LF, DU)",
+        Math.min(1 - leaching, uniformity),
+        "factor",
+        "The one that asks for more water",
+      );
+  }
+}
+
+export const grossWater = defineFunction({
+  name: "GROSS_WATER",
+  group: "Run time, zones, booms, mats",
+  summary: "What to give so that the pots keep what the plant needs",
+  formula: "G = N / min(1 - LF, DU)",
+  source: [cite("ENH1268", "gross = net / (1 - LF)"), cite("MERRIAM_KELLER", "gross = net / DU of the low quarter")],
+  assumptions: [
+    '"larger" (the default) counts the one loss that asks for more water: the extra water that uneven emitters need also leaches from the wet pots.',
+    '"both" counts them on top of one another; it drowns roots where the leaching fraction was measured on the dry pots.',
+    "A leaching fraction of 0 is a value: a blank cell may reach the function as 0.",
+  ],
+  params: {
+    net: { quantity: "volume", symbol: "N", above: 0, about: "Water that the plant needs" },
+    leaching_fraction: {
+      quantity: "fraction",
+      symbol: "LF",
+      atLeast: 0,
+      below: 1,
+      about: "Leaching fraction wanted; 0 is a value",
+      usual: { us: [0.05, 0.2], metric: [0.05, 0.2], source: cite("ENH1268", "below 0.15; 0.10 to 0.20 in practice") },
+    },
+    uniformity: {
+      quantity: "fraction",
+      symbol: "DU",
+      above: 0,
+      atMost: 1,
+      about: "Low-quarter uniformity of the zone",
+      usual: DU_USUAL,
+    },
+    basis: {
+      kind: "word",
+      words: BASES,
+      default: "larger",
+      about:
+        '"leaching" net / (1 - LF); "uniformity" net / DU; "larger" whichever of the two is more; "both" net / ((1 - LF) DU)',
+    },
+  },
+  result: { quantity: "volume", symbol: "G", about: "Gross water, in the unit of the net" },
+  examples: [
+    {
+      given: { net: 1, leaching_fraction: 0.2, uniformity: 0.9, basis: "leaching" },
+      gives: 1.25,
+      from: cite("ARITHMETIC", "1 / 0.8"),
+    },
+    {
+      given: { net: 0.6, leaching_fraction: 0.15, uniformity: 0.88 },
+      gives: 0.7058823529411765,
+      from: cite("ARITHMETIC", "0.85 is smaller than 0.88: 0.6 / 0.85 = 12 / 17"),
+    },
+    {
+      given: { net: 27154, leaching_fraction: 0, uniformity: 0.75, basis: "uniformity" },
+      gives: 36205,
+      within: 1,
+      from: cite("CLEMSON", "one acre-inch, 27,154 gal, at 75 % asks for 36,205 gal"),
+    },
+  ],
+  mistakes: [
+    {
+      slip: "The leaching fraction was added instead of divided out",
+      answer: ({ net, leaching_fraction }) => net * (1 + leaching_fraction),
+    },
+    { slip: "The uniformity was left out", instead: () => ({ basis: "leaching" }) },
+    { slip: "The leaching fraction was left out", instead: () => ({ basis: "uniformity" }) },
+    { slip: "Leaching and uniformity were both divided out", instead: () => ({ basis: "both" }) },
+    {
+      slip: "It was multiplied where it must be divided",
+      answer: ({ net }, _constants, right) => (net * net) / right,
+    },
+    { slip: "Nothing was added for leaching or unevenness", answer: ({ net }) => net },
+  ],
+  seeAlso: ["PLANT_WATER_DEMAND", "DU_LOW_QUARTER", "LEACHING_FRACTION", "RUN_MINUTES"],
+  caution:
+    "Dividing by uniformity twice drowns roots; leaving it out dries the driest quarter. Walk the lines on the first hot days.",
+  compute({ net, leaching_fraction, uniformity, basis }, show) {
+    const d = divisor(leaching_fraction, uniformity, basis, show);
+    return show("G = N / d", net / d, "volume", "Gross water");
+  },
+});

@@ -1,0 +1,92 @@
+import { cite, defineFunction } from "../../../kernel";
+
+export const runMinutes = defineFunction({
+  name: "RUN_MINUTES",
+  group: "Run time, zones, booms, mats",
+  summary: "Minutes to give each plant its water",
+  formula: "t = 60 V / (n q)",
+  source: cite("DEFINITION", "volume = flow x time"),
+  assumptions: [
+    "Measured flow of the emitter, not the printed one. Time for filling the line is not in it.",
+    "A drip line over pot tops is another case: pots get different numbers of emitters.",
+  ],
+  params: {
+    volume_per_plant: {
+      quantity: "volume",
+      symbol: "V",
+      above: 0,
+      about: "Gross water for one plant at this irrigation",
+    },
+    emitter_flow: {
+      quantity: "emitter flow",
+      symbol: "q",
+      above: 0,
+      about: "Measured flow of one emitter, in the same volume unit per hour",
+      usual: {
+        us: [0.25, 20],
+        metric: [1, 76],
+        low: "looks like gal/min or L/min",
+        high: "looks like mL/min, or like a whole line",
+        source: cite("PRACTICE", "drippers from 0.25 gal/h, spray stakes to 20 gal/h"),
+      },
+    },
+    emitters_per_plant: {
+      quantity: "count",
+      symbol: "n",
+      above: 0,
+      default: 1,
+      about: "Emitters that serve one plant",
+    },
+  },
+  result: {
+    quantity: "minutes",
+    symbol: "t",
+    about: "Run time",
+    usual: {
+      us: [1, 60],
+      metric: [1, 60],
+      low: "shorter than most lines take to fill",
+      high: "look for a slip between per minute and per hour",
+      source: cite("PRACTICE", "spray stakes and drippers on pots"),
+    },
+  },
+  examples: [
+    { given: { volume_per_plant: 0.275, emitter_flow: 6 }, gives: 2.75, from: cite("ARITHMETIC", "60 x 0.275 / 6") },
+    {
+      given: { volume_per_plant: 1.5, emitter_flow: 12 },
+      gives: 7.5,
+      from: cite("ARITHMETIC", "1.5 L at 12 L/h is 1/8 h"),
+    },
+    {
+      given: { volume_per_plant: 0.706, emitter_flow: 1, emitters_per_plant: 2 },
+      gives: 21.18,
+      from: cite("ARITHMETIC", "60 x 0.706 / 2"),
+    },
+  ],
+  mistakes: [
+    {
+      slip: "The flow per hour was taken as flow per minute",
+      answer: (_given, _constants, right) => right / 60,
+    },
+    {
+      slip: "The emitters of a plant were forgotten",
+      instead: () => ({ emitters_per_plant: 1 }),
+    },
+    {
+      slip: "The number of emitters was multiplied in, not divided out",
+      instead: ({ emitters_per_plant }) => ({ emitters_per_plant: 1 / emitters_per_plant }),
+    },
+    {
+      slip: "The ratio was inverted",
+      answer: ({ volume_per_plant, emitter_flow, emitters_per_plant }) =>
+        (60 * emitter_flow * emitters_per_plant) / volume_per_plant,
+    },
+  ],
+  seeAlso: ["GROSS_WATER", "PULSE_SCHEDULE", "RUN_MINUTES_FROM_LEACHING"],
+  caution:
+    "One emitter to a pot has no neighbour: a plugged one dries the plant in hours. Walk the lines on the first hot days.",
+  compute({ volume_per_plant: volume, emitter_flow: flow, emitters_per_plant: emitters }, show) {
+    const plantFlow = show("Q = q * n", flow * emitters, "emitter flow", "Flow to one plant");
+    return show("t = 60 * V / Q", (60 * volume) / plantFlow, "minutes", "Run time");
+  },
+});

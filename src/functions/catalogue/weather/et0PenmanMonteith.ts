@@ -1,0 +1,166 @@
+import { cite, defineFunction, UNITS_PARAM, type NumberParam } from "../../../kernel";
+import { DATE_PARAM, LATITUDE_PARAM } from "./dayOfYear";
+import { penmanMonteith } from "./penmanMonteith";
+import { TMAX_PARAM, TMIN_PARAM } from "./temperature";
+
+const HUMIDITY = {
+  quantity: "percent",
+  above: 1,
+  atMost: 100,
+  guard: "1 or less is a fraction typed for a percentage",
+  hint: "percent, so 62 and not 0.62",
+} as const satisfies Partial<NumberParam>;
+
+export const ELEVATION_PARAM = {
+  quantity: "length",
+  symbol: "h",
+  atLeast: -500,
+  atMost: 9000,
+  guard: "no land lies outside these",
+  about: "Elevation above sea level; 0 is a value, so a blank cell that a host sends as 0 counts as sea level",
+} as const satisfies NumberParam;
+
+export const SOLAR_PARAM = {
+  quantity: "radiation",
+  symbol: "Rs",
+  above: 0,
+  atMost: 50,
+  guard: "more than reaches the top of the atmosphere anywhere",
+  about: "Solar radiation of the day at the ground",
+  hint: "W/m2 as a mean of 24 h x 0.0864, langleys x 0.0419",
+  usual: { us: [1, 32], metric: [1, 32], source: cite("FAO56", "Annex 2, Table 2.6 times 0.75") },
+} as const satisfies NumberParam;
+
+export const et0PenmanMonteith = defineFunction({
+  name: "ET0_PENMAN_MONTEITH",
+  group: "Weather and demand",
+  summary: "Reference evapotranspiration of a day from temperature, humidity, wind and sun",
+  formula: "ET0 = (0.408 D Rn + gamma 900 / (T + 273) u2 (es - ea)) / (D + gamma (1 + 0.34 u2))",
+  source: [cite("FAO56", "Eq. 6, with Eqs 7, 8, 11 to 13, 17, 21 to 25, 37 to 40, 47")],
+  assumptions: [
+    "Daily step, soil heat flux 0, grass reference. Clear-sky radiation by Eq. 37; the ratio to it is limited to 1.",
+    "Open field. In a house the wind is close to 0 and the answer is wrong: use a radiation method there, with the transmission applied to the radiation only.",
+    "No floor is put on the wind; where it is 0 or not known, FAO-56 advises 0.5 m/s (1.1 mph) or more.",
+    "A result below 0 (dew) is given as 0.",
+  ],
+  params: {
+    tmax: TMAX_PARAM,
+    tmin: TMIN_PARAM,
+    rh_max: { ...HUMIDITY, symbol: "RHx", about: "Highest relative humidity of the day, 1 to 100" },
+    rh_min: { ...HUMIDITY, symbol: "RHn", about: "Lowest relative humidity of the day, 1 to 100" },
+    wind_speed: {
+      quantity: "wind",
+      symbol: "uz",
+      atLeast: 0,
+      atMost: 60,
+      guard: "a daily mean beyond a hurricane is a wrong unit",
+      about: "Mean wind of the day; 0 is a value, so a blank cell that a host sends as 0 counts as calm",
+      hint: "look at the units: km/h / 3.6 = m/s",
+    },
+    solar_radiation: SOLAR_PARAM,
+    latitude: LATITUDE_PARAM,
+    elevation: ELEVATION_PARAM,
+    date: DATE_PARAM,
+    units: UNITS_PARAM,
+    wind_height: {
+      quantity: "length",
+      symbol: "zw",
+      atLeast: 0.5,
+      atMost: 200,
+      guard: "heights at which the logarithmic profile over grass is used",
+      mayBeLeftOut: true,
+      about: "Height of the anemometer; left out, the wind is that at 2 m (6.56 ft)",
+    },
+  },
+  result: {
+    quantity: "water depth per day",
+    symbol: "ET0",
+    about: "Reference evapotranspiration of the day",
+    usual: {
+      us: [0.02, 0.5],
+      metric: [0.5, 12],
+      source: cite("FAO56", "Table 2, average reference evapotranspiration"),
+    },
+  },
+  examples: [
+    {
+      given: {
+        tmax: 21.5,
+        tmin: 12.3,
+        rh_max: 84,
+        rh_min: 63,
+        wind_speed: 10 / 3.6,
+        solar_radiation: 22.07,
+        latitude: 50.8,
+        elevation: 100,
+        date: 42191,
+        units: "metric",
+        wind_height: 10,
+      },
+      gives: 3.88,
+      within: 0.02,
+      from: cite("FAO56", "Example 18, Uccle, 6 July: wind 10 km/h at 10 m"),
+    },
+    {
+      given: {
+        tmax: 70.7,
+        tmin: 54.14,
+        rh_max: 84,
+        rh_min: 63,
+        wind_speed: 4.65,
+        solar_radiation: 22.07,
+        latitude: 50.8,
+        elevation: 328,
+        date: 42191,
+        units: "us",
+      },
+      gives: 0.1528,
+      within: 0.0008,
+      from: cite("FAO56", "Example 18 in F, mph at 2 m and ft: 3.88 mm = 0.1528 in"),
+    },
+  ],
+  mistakes: [
+    {
+      slip: "Wind at the height of the mast was used as wind at 2 m",
+      instead: () => ({ wind_height: null }),
+    },
+    {
+      slip: "Wind in km/h was typed as m/s",
+      instead: ({ wind_speed, units }) => (units === "metric" ? { wind_speed: wind_speed * 3.6 } : {}),
+    },
+    {
+      slip: "The highest and the lowest humidity were swapped",
+      instead: ({ rh_max, rh_min }) => ({ rh_max: rh_min, rh_min: rh_max }),
+    },
+    {
+      slip: "The latitude was given the sign of the other hemisphere",
+      instead: ({ latitude }) => ({ latitude: -latitude }),
+    },
+    {
+      slip: "Elevation in feet was typed as metres",
+      instead: ({ elevation, units }) => (units === "metric" ? { elevation: elevation / 0.3048 } : {}),
+    },
+  ],
+  seeAlso: ["ET0_HARGREAVES", "ET0_TABLE", "PLANT_WATER_DEMAND"],
+  caution: "An estimate for a reference surface; a single day may be 10 to 20 % off. Check with a weighed pot.",
+  compute(given, show, { refuse }) {
+    const { tmax, tmin, rh_max, rh_min } = given;
+    if (tmin > tmax) throw refuse("tmin", tmin, `it must be tmax (${tmax}) or less`);
+    if (rh_min > rh_max) throw refuse("rh_min", rh_min, `it must be rh_max (${rh_max}) or less (%)`);
+    return penmanMonteith(
+      {
+        tmax,
+        tmin,
+        rhMax: rh_max,
+        rhMin: rh_min,
+        wind: given.wind_speed,
+        windHeight: given.wind_height,
+        solar: given.solar_radiation,
+        latitude: given.latitude,
+        elevation: given.elevation,
+        date: given.date,
+      },
+      show,
+    );
+  },
+});

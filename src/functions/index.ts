@@ -1,0 +1,193 @@
+/**
+ * The library: the catalogue as data, and one way to call it. What the hosts, the pane, the browser sheet and
+ * dist/library.mjs build on; no host, no page, no clock.
+ */
+import {
+  boundsOf,
+  citationText,
+  evaluate,
+  FunctionError,
+  inOrder,
+  isOptional,
+  isRange,
+  isTable,
+  limitsText,
+  numbersOf,
+  PassedError,
+  plainFormula,
+  unitOf,
+  work,
+  type Answer,
+  type ArgumentInput,
+  type Entry,
+  type NumberParam,
+  type NumbersParam,
+  type Param,
+  type UnitSystem,
+} from "../kernel";
+import packageFile from "../../package.json";
+import { catalogue as entries } from "./catalogue";
+
+export const NAMESPACE = "CANYARD";
+export const VERSION: string = packageFile.version;
+export { FunctionError, PassedError };
+
+const byName = new Map<string, Entry>(entries.map((entry) => [entry.name, entry]));
+
+/** The entry of a name, with or without the namespace, in any case. */
+export function find(name: string): Entry | undefined {
+  const upper = name.trim().toUpperCase();
+  return byName.get(upper.startsWith(`${NAMESPACE}.`) ? upper.slice(NAMESPACE.length + 1) : upper);
+}
+
+/**
+ * The answer of a function for arguments in the catalogue's order; a range is an array of rows.
+ * @throws FunctionError with `code` "#VALUE!" or "#N/A" and a `message` that names the argument; PassedError for an
+ * error that stood in a cell.
+ */
+export function call(name: string, args: readonly ArgumentInput[]): Answer {
+  const entry = find(name);
+  if (entry === undefined) throw new FunctionError("input", null, `${NAMESPACE}: there is no function ${name}`);
+  return evaluate(entry, args);
+}
+
+export interface Parameter {
+  readonly name: string;
+  readonly about: string;
+  readonly optional: boolean;
+  readonly shape: "cell" | "range";
+  /** Unit in either system, "gal or L" where they differ; "" for words and mixed cells. */
+  readonly unit: string;
+  readonly unitUs: string;
+  readonly unitMetric: string;
+  readonly limits: string;
+  readonly words?: readonly string[];
+  readonly default?: number | string;
+}
+
+/** One text where the limits are the same numbers in both systems, else one for each. */
+function limitsInBoth(param: NumberParam | NumbersParam): string {
+  const { quantity } = param;
+  const us = boundsOf(param, quantity, "us");
+  const metric = boundsOf(param, quantity, "metric");
+  if (us.low === metric.low && us.high === metric.high) return limitsText(param, quantity, null);
+  return `${limitsText(param, quantity, "us")}; ${limitsText(param, quantity, "metric")}`;
+}
+
+function unitsOf(param: Param): { unit: string; unitUs: string; unitMetric: string; limits: string } {
+  if (!("quantity" in param)) return { unit: "", unitUs: "", unitMetric: "", limits: "" };
+  const { quantity } = param;
+  return {
+    unit: unitOf(quantity, null),
+    unitUs: unitOf(quantity, "us"),
+    unitMetric: unitOf(quantity, "metric"),
+    limits: limitsInBoth(param),
+  };
+}
+
+function parameter(name: string, param: Param): Parameter {
+  const start = "default" in param && param.default !== undefined ? { default: param.default } : {};
+  const words = param.kind === "word" ? { words: param.words } : {};
+  return {
+    name,
+    about: param.about,
+    optional: isOptional(param),
+    shape: isRange(param) ? "range" : "cell",
+    ...unitsOf(param),
+    ...words,
+    ...start,
+  };
+}
+
+export interface FunctionHelp {
+  readonly name: string;
+  readonly group: string;
+  readonly summary: string;
+  readonly formula: string;
+  readonly params: readonly Parameter[];
+  readonly result: { readonly about: string; readonly shape: "cell" | "table"; readonly unit: string };
+  readonly examples: readonly {
+    readonly args: readonly ArgumentInput[];
+    readonly gives: Answer;
+    readonly source: string;
+  }[];
+  readonly source: string;
+  readonly assumptions: readonly string[];
+  readonly mistakes: readonly string[];
+  readonly seeAlso: readonly string[];
+  readonly caution: string;
+  /** The same in built-in functions, arguments by their names; "" where one cell cannot hold it. */
+  readonly spreadsheetAlone: Readonly<Partial<Record<UnitSystem | "any", string>>>;
+}
+
+function sourcesText({ source }: Entry): string {
+  return (Array.isArray(source) ? source : [source]).map(citationText).join("; ");
+}
+
+/** The plain formula of the first example of each system. */
+function plainFormulas(entry: Entry): FunctionHelp["spreadsheetAlone"] {
+  const found: Partial<Record<UnitSystem | "any", string>> = {};
+  for (const { given } of entry.examples) {
+    const working = work(entry, inOrder(entry, given));
+    const key = working.system ?? "any";
+    const formula = plainFormula(entry, working, (name) => name);
+    if (formula !== null && found[key] === undefined) found[key] = formula;
+  }
+  return found;
+}
+
+function help(entry: Entry): FunctionHelp {
+  const { result } = entry;
+  return {
+    name: entry.name,
+    group: entry.group,
+    summary: entry.summary,
+    formula: entry.formula,
+    params: Object.entries(entry.params).map(([name, param]) => parameter(name, param)),
+    result: {
+      about: result.about,
+      shape: isTable(result) ? "table" : "cell",
+      unit: isTable(result) ? "" : unitOf(result.quantity, null),
+    },
+    examples: entry.examples.map(({ given, gives, from }) => ({
+      args: inOrder(entry, given),
+      gives,
+      source: citationText(from),
+    })),
+    source: sourcesText(entry),
+    assumptions: entry.assumptions,
+    mistakes: entry.mistakes.map(({ slip }) => slip),
+    seeAlso: entry.seeAlso,
+    caution: entry.caution ?? "",
+    get spreadsheetAlone() {
+      return plainFormulas(entry);
+    },
+  };
+}
+
+/** Every function with all that is known of it, in the order of the job. */
+export const catalogue: readonly FunctionHelp[] = entries.map(help);
+
+export interface WorkedStep {
+  readonly words: string;
+  readonly symbols: string;
+  readonly numbers: string;
+  readonly value: number;
+  readonly unit: string;
+}
+
+/** The steps by which the answer came about, as the calculation recorded them. */
+export function working(name: string, args: readonly ArgumentInput[]): readonly WorkedStep[] {
+  const entry = find(name);
+  if (entry === undefined) throw new FunctionError("input", null, `${NAMESPACE}: there is no function ${name}`);
+  const worked = work(entry, args);
+  return worked.steps
+    .filter(({ silent }) => !silent)
+    .map((step) => ({
+      words: step.words,
+      symbols: step.formula === "" ? step.symbol : `${step.symbol} = ${step.formula}`,
+      numbers: step.formula === "" ? "" : numbersOf(step, worked),
+      value: step.value,
+      unit: step.unit,
+    }));
+}
