@@ -1,0 +1,13 @@
+/** @type {import("jest").Config} */
+module.exports = {
+  testEnvironment: "node",
+  testMatch: ["<rootDir>/test/**/*.test.ts"],
+  modulePathIgnorePatterns: ["<rootDir>/dist"],
+  globalSetup: "<rootDir>/test/setup/globalSetup.mjs",
+  globalTeardown: "<rootDir>/test/setup/globalTeardown.mjs",
+  reporters: ["default", "summary", "<rootDir>/test/setup/closingLine.cjs"],
+  testTimeout: 30_000,
+  transform: {
+    "^.+\\.ts$": ["ts-jest", { tsconfig: "<rootDir>/test/tsconfig.json", diagnostics: false }],
+  },
+};

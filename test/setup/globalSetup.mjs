@@ -1,0 +1,17 @@
+/** Once before all tests: the production build, its server and a browser, for the tests that need them. */
+import { chromium } from "playwright-core";
+import { build } from "../../tools/build.mjs";
+import { browserLaunchOptions } from "../../tools/browser.mjs";
+import { startServer } from "../../tools/start.mjs";
+
+export default async function globalSetup() {
+  await build();
+  const site = await startServer({ port: 0 });
+  const browser = await chromium.launchServer(await browserLaunchOptions());
+  process.env.CANYARD_SITE = site.url;
+  process.env.CANYARD_BROWSER_ENDPOINT = browser.wsEndpoint();
+  globalThis.closeTestWorld = async () => {
+    await browser.close();
+    await site.close();
+  };
+}
