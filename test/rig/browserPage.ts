@@ -13,6 +13,8 @@ export function connectBrowser(): Promise<Browser> {
   return chromium.connect(fromRun("CANYARD_BROWSER_ENDPOINT"));
 }
 
+const LONGEST_WAIT = 8_000;
+
 export interface WatchedPage {
   readonly page: Page;
   /** Addresses outside our own site that the page asked for. */
@@ -22,8 +24,13 @@ export interface WatchedPage {
 }
 
 /** Opens a page in a context of its own; requests to anywhere else are refused and noted. */
-export async function openPage(browser: Browser, path: string, options: BrowserContextOptions = {}): Promise<WatchedPage> {
+export async function openPage(
+  browser: Browser,
+  path: string,
+  options: BrowserContextOptions = {},
+): Promise<WatchedPage> {
   const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  context.setDefaultTimeout(LONGEST_WAIT);
   const foreign: string[] = [];
   const complaints: string[] = [];
   await context.route(

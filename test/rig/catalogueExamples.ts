@@ -25,7 +25,10 @@ export const scalarExamples = catalogueExamples.filter(({ entry }) => !isTable(e
 /** A call as it would stand in a sheet. */
 export function callText(entry: Entry, args: readonly ArgumentInput[]): string {
   const last = args.reduce<number>((found, input, index) => (input === undefined ? found : index), -1);
-  return `${entry.name}(${args.slice(0, last + 1).map(inputText).join(", ")})`;
+  return `${entry.name}(${args
+    .slice(0, last + 1)
+    .map(inputText)
+    .join(", ")})`;
 }
 
 function inputText(input: ArgumentInput): string {

@@ -3,6 +3,11 @@ export function relativeDifference(value: number, of: number): number {
   return of === 0 ? Math.abs(value) : Math.abs((value - of) / of);
 }
 
+/** Whether a value is a number this close to the expected one, as a part of it or, near 0, in itself. */
+export function isClose(value: unknown, expected: number, relative: number): boolean {
+  return typeof value === "number" && Math.abs(value - expected) <= Math.max(relative * Math.abs(expected), relative);
+}
+
 /** Fails with both numbers where they lie further apart than the part of the expected one that is allowed. */
 export function expectClose(value: unknown, expected: number, relative: number, absolute = 0): void {
   if (typeof value !== "number" || !Number.isFinite(value)) {

@@ -32,7 +32,10 @@ export class FormulaSheet {
 
   /** The values of the formulas as HyperFormula works them out; errors as their text. */
   inHyperFormula(): (number | string)[] {
-    const engine = HyperFormula.buildFromArray(this.rows as (Content | null)[][], {
+    const spelt = this.rows.map((row) =>
+      row.map((cell) => (typeof cell === "string" ? withSmallExponents(cell) : cell)),
+    );
+    const engine = HyperFormula.buildFromArray(spelt, {
       licenseKey: "gpl-v3",
       smartRounding: false,
     });
@@ -63,6 +66,11 @@ export class FormulaSheet {
 
 function isContent(cell: unknown): cell is Content {
   return typeof cell === "number" || typeof cell === "boolean" || (typeof cell === "string" && cell !== "");
+}
+
+/** HyperFormula knows 2e-5 and not 2E-5, which every other spreadsheet writes. */
+function withSmallExponents(text: string): string {
+  return text.startsWith("=") ? text.replace(/(?<=[\d.])E(?=[-+]?\d)/g, "e") : text;
 }
 
 /** What a person would type to get this content. */
