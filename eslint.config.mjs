@@ -100,8 +100,8 @@ export default tseslint.config(
     languageOptions: { globals: globals.node },
   },
   {
-    files: ["*.js"],
+    files: ["*.js", "**/*.cjs"],
     rules: { "@typescript-eslint/no-require-imports": "off" },
-    languageOptions: { sourceType: "commonjs" },
+    languageOptions: { sourceType: "commonjs", globals: globals.node },
   },
 );

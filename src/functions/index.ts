@@ -10,6 +10,7 @@ import {
   inOrder,
   isOptional,
   isRange,
+  isScalar,
   isTable,
   limitsText,
   numbersOf,
@@ -19,6 +20,7 @@ import {
   work,
   type Answer,
   type ArgumentInput,
+  type ColumnParam,
   type Entry,
   type NumberParam,
   type NumbersParam,
@@ -62,11 +64,11 @@ export interface Parameter {
   readonly unitMetric: string;
   readonly limits: string;
   readonly words?: readonly string[];
-  readonly default?: number | string;
+  readonly default?: number | string | boolean;
 }
 
 /** One text where the limits are the same numbers in both systems, else one for each. */
-function limitsInBoth(param: NumberParam | NumbersParam): string {
+function limitsInBoth(param: NumberParam | NumbersParam | ColumnParam): string {
   const { quantity } = param;
   const us = boundsOf(param, quantity, "us");
   const metric = boundsOf(param, quantity, "metric");
@@ -147,7 +149,7 @@ function help(entry: Entry): FunctionHelp {
     result: {
       about: result.about,
       shape: isTable(result) ? "table" : "cell",
-      unit: isTable(result) ? "" : unitOf(result.quantity, null),
+      unit: isScalar(result) ? unitOf(result.quantity, null) : "",
     },
     examples: entry.examples.map(({ given, gives, from }) => ({
       args: inOrder(entry, given),

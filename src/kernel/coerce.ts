@@ -1,5 +1,16 @@
 /** From what a host puts into a cell to what a formula can rely on: blanks, single values, ranges, words, limits. */
-import type { ArgumentInput, CellErrorInput, CellInput, NumberParam, NumbersParam, Param, WordParam } from "./define";
+import type {
+  ArgumentInput,
+  CellErrorInput,
+  CellInput,
+  ColumnParam,
+  NumberParam,
+  NumbersParam,
+  Param,
+  SwitchParam,
+  TextParam,
+  WordParam,
+} from "./define";
 import { FunctionError } from "./errors";
 import { shownValue } from "./format";
 import { boundsOf, limitsText, within, type Bounds } from "./limits";
@@ -58,6 +69,8 @@ export interface Checker {
   readonly functionName: string;
 }
 
+type LimitedChecker = Checker & { param: NumberParam | NumbersParam | ColumnParam };
+
 const PERCENT_LARGEST = 100;
 
 function percentHint(value: unknown, bounds: Bounds, param: { quantity: string }): string {
@@ -67,7 +80,7 @@ function percentHint(value: unknown, bounds: Bounds, param: { quantity: string }
 }
 
 function numberRefused(
-  { param, name, functionName }: Checker & { param: NumberParam | NumbersParam },
+  { param, name, functionName }: LimitedChecker,
   shown: string,
   value: unknown,
   bounds: Bounds,
@@ -83,7 +96,7 @@ function numberRefused(
 
 /** A number within its limits, or the error that says what it must be. */
 function checkedNumber(
-  checker: Checker & { param: NumberParam | NumbersParam },
+  checker: LimitedChecker,
   cell: CellInput,
   bounds: Bounds,
   system: UnitSystem | null,
@@ -98,7 +111,7 @@ function checkedNumber(
   throw numberRefused(checker, shownValue(cell), cell, bounds, system, where);
 }
 
-export function boundsIn(param: NumberParam | NumbersParam, system: UnitSystem | null): Bounds {
+export function boundsIn(param: NumberParam | NumbersParam | ColumnParam, system: UnitSystem | null): Bounds {
   return boundsOf(param, param.quantity, system);
 }
 
@@ -113,7 +126,12 @@ export function takeNumber(
   const cell = singleCell(input, name, functionName);
   const blankAllowed = param.default !== undefined || param.mayBeLeftOut === true || param.blankIsAnswered === true;
   if (isBlank(cell) && blankAllowed) return param.default ?? null;
+  if (isWord(cell, param.orWord)) return null;
   return checkedNumber(checker, cell, bounds, system);
+}
+
+function isWord(cell: CellInput, word: string | undefined): boolean {
+  return typeof cell === "string" && word !== undefined && cell.trim().toLowerCase() === word;
 }
 
 function wordsList(words: readonly string[]): string {
@@ -132,6 +150,57 @@ export function takeWord({ param, name, functionName }: Checker & { param: WordP
   if (word !== undefined) return word;
   const shown = isBlank(cell) || cell === 0 ? "blank or 0" : shownValue(cell);
   throw new FunctionError("input", name, `${functionName}: ${name} is ${shown}; it must be ${wordsList(param.words)}`);
+}
+
+export function takeSwitch(
+  { param, name, functionName }: Checker & { param: SwitchParam },
+  input: ArgumentInput,
+): boolean {
+  const cell = singleCell(input, name, functionName);
+  if (isCellError(cell)) throw new PassedError(cell);
+  if (typeof cell === "boolean") return cell;
+  if (isBlank(cell)) return param.default;
+  throw new FunctionError("input", name, `${functionName}: ${name} is ${shownValue(cell)}; it must be TRUE or FALSE`);
+}
+
+export function takeText({ param, name, functionName }: Checker & { param: TextParam }, input: ArgumentInput): string {
+  const cell = singleCell(input, name, functionName);
+  if (isCellError(cell)) throw new PassedError(cell);
+  if (typeof cell === "string" && cell.trim() !== "") return cell.trim();
+  if (isBlank(cell) && param.mayBeBlank === true) return "";
+  const shown = isBlank(cell) ? "blank" : shownValue(cell);
+  throw new FunctionError("input", name, `${functionName}: ${name} is ${shown}; it must be a text`);
+}
+
+/** The cells of a range as one column, read row by row. */
+export function takeTexts(input: ArgumentInput): readonly string[] {
+  return rowsOf(input).flatMap((row) => row.map((cell) => (isBlank(cell) ? "" : String(cell).trim())));
+}
+
+/** A column cell by cell: a number within the limits, or the error that its row will carry. */
+export function takeColumn(
+  checker: Checker & { param: ColumnParam },
+  input: ArgumentInput,
+  bounds: Bounds,
+  system: UnitSystem | null,
+): readonly (number | FunctionError)[] {
+  return rowsOf(input).flatMap((row) =>
+    row.map((cell) => {
+      if (typeof cell === "number" && within(cell, bounds)) return cell;
+      if (isBlank(cell) && checker.param.blanks === "zero") return 0;
+      try {
+        return checkedNumber(checker, cell, bounds, system);
+      } catch (error) {
+        if (error instanceof FunctionError) return error;
+        throw error;
+      }
+    }),
+  );
+}
+
+/** How many cells an argument has; one value is one cell. */
+export function cellCount(input: ArgumentInput): number {
+  return rowsOf(input).reduce((count, row) => count + row.length, 0);
 }
 
 export function isUnitSystem(word: string): word is UnitSystem {

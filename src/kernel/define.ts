@@ -54,6 +54,8 @@ export interface NumberParam extends Described, Limits {
   readonly mayBeLeftOut?: true;
   /** Required, yet a blank reaches the function, which has its own words for it. */
   readonly blankIsAnswered?: true;
+  /** A word that may stand in the number's place and means the same as leaving it out. */
+  readonly orWord?: string;
   readonly usual?: UsualRange;
   /** Added to the error text of a number beyond the limits: what was probably meant. */
   readonly hint?: string;
@@ -65,6 +67,19 @@ export interface WordParam extends Described {
   readonly default?: string;
 }
 
+/** TRUE or FALSE. */
+export interface SwitchParam extends Described {
+  readonly kind: "switch";
+  readonly default: boolean;
+}
+
+/** Free text, such as the name of a function. */
+export interface TextParam extends Described {
+  readonly kind: "text";
+  /** A blank is a text of its own. */
+  readonly mayBeBlank?: true;
+}
+
 /** Numbers in cells, read row by row. */
 export interface NumbersParam extends Described, Limits {
   readonly kind: "numbers";
@@ -73,7 +88,25 @@ export interface NumbersParam extends Described, Limits {
   /** What an empty cell is: refused by name, taken as 0, or left out. "zeros" asks the argument of that name. */
   readonly blanks: "refused" | "zero" | "left out" | "zeros";
   readonly fewest?: number;
-  readonly mayBeLeftOut?: true;
+  /** One number a row: every column of a call must have as many cells. */
+  readonly column?: true;
+}
+
+/**
+ * A column whose faulty cells do not fail the call: each cell is a number within the limits, or the error that says why
+ * not, so that the row can carry its reason.
+ */
+export interface ColumnParam extends Described, Limits {
+  readonly kind: "column";
+  readonly quantity: QuantityName;
+  readonly symbol: string;
+  /** What an empty cell is: an error of its row, or 0. */
+  readonly blanks: "refused" | "zero";
+}
+
+/** A column of names; a number is taken as its text, an empty cell as "". */
+export interface TextsParam extends Described {
+  readonly kind: "texts";
 }
 
 /** Rows of mixed cells that the function reads itself. */
@@ -81,30 +114,46 @@ export interface CellsParam extends Described {
   readonly kind: "cells";
 }
 
-export type Param = NumberParam | WordParam | NumbersParam | CellsParam;
+export type Param =
+  NumberParam | WordParam | SwitchParam | TextParam | NumbersParam | ColumnParam | TextsParam | CellsParam;
 export type Params = Readonly<Record<string, Param>>;
 
 type Optional<P extends Param> = P extends { readonly default: unknown } | { readonly mayBeLeftOut: true }
   ? true
   : false;
+type RangeValueOf<P extends Param> = P extends NumbersParam
+  ? readonly number[]
+  : P extends ColumnParam
+    ? readonly (number | FunctionError)[]
+    : P extends TextsParam
+      ? readonly string[]
+      : readonly (readonly CellInput[])[];
 type ValueOf<P extends Param> = P extends WordParam
   ? P["words"][number]
-  : P extends NumbersParam
-    ? readonly number[]
-    : P extends CellsParam
-      ? readonly (readonly CellInput[])[]
-      : P extends { readonly mayBeLeftOut: true } | { readonly blankIsAnswered: true }
-        ? number | null
-        : number;
+  : P extends SwitchParam
+    ? boolean
+    : P extends TextParam
+      ? string
+      : P extends NumbersParam | ColumnParam | TextsParam | CellsParam
+        ? RangeValueOf<P>
+        : P extends { readonly mayBeLeftOut: true } | { readonly blankIsAnswered: true }
+          ? number | null
+          : number;
 
 /** The arguments as `compute` gets them: checked, defaults filled in, in the user's own units. */
 export type Given<P extends Params> = { readonly [K in keyof P]: ValueOf<P[K]> };
 
 type InputOf<P extends Param> = P extends WordParam
   ? P["words"][number]
-  : P extends NumbersParam | CellsParam
-    ? readonly (readonly CellInput[])[] | number
-    : number;
+  : P extends SwitchParam
+    ? boolean
+    : P extends TextParam
+      ? string
+      : P extends NumbersParam | ColumnParam | TextsParam | CellsParam
+        ? readonly (readonly CellInput[])[] | number
+        : P extends { readonly orWord: string }
+          ? number | P["orWord"]
+          : number;
 type RequiredKeys<P extends Params> = { [K in keyof P]: Optional<P[K]> extends true ? never : K }[keyof P];
 
 /** The arguments as an example writes them. */
@@ -146,6 +195,12 @@ export interface ScalarResult {
   readonly usual?: UsualRange;
 }
 
+/** An answer in words. */
+export interface TextResult {
+  readonly text: true;
+  readonly about: string;
+}
+
 export interface TableResult {
   readonly table: readonly { readonly name: string; readonly quantity: QuantityName | "text" }[];
   /** Whether the first row holds the columns' names. */
@@ -155,7 +210,7 @@ export interface TableResult {
 
 export interface Example<P extends Params> {
   readonly given: Inputs<P>;
-  readonly gives: number | Table;
+  readonly gives: number | string | Table;
   /** How far the printed answer may lie from the exact one; left out, it is exact to 1e-9. */
   readonly within?: number;
   readonly from: Citation;
@@ -193,7 +248,7 @@ export interface Definition<P extends Params, K extends string> {
   readonly assumptions: readonly string[];
   readonly params: P;
   readonly unitConstants?: { readonly [Key in K]: UnitConstantName };
-  readonly result: ScalarResult | TableResult;
+  readonly result: ScalarResult | TextResult | TableResult;
   readonly examples: readonly [Example<P>, Example<P>, ...Example<P>[]];
   readonly mistakes: readonly Mistake<P, K>[];
   readonly seeAlso: readonly string[];
@@ -220,16 +275,21 @@ export const UNITS_PARAM = {
 } as const satisfies WordParam;
 
 export function isOptional(param: Param): boolean {
-  if (param.kind === "cells") return false;
   return (
     ("default" in param && param.default !== undefined) || ("mayBeLeftOut" in param && param.mayBeLeftOut === true)
   );
 }
 
+const RANGE_KINDS: readonly (string | undefined)[] = ["numbers", "column", "texts", "cells"];
+
 export function isRange(param: Param): boolean {
-  return param.kind === "numbers" || param.kind === "cells";
+  return RANGE_KINDS.includes(param.kind);
 }
 
-export function isTable(result: ScalarResult | TableResult): result is TableResult {
+export function isTable(result: Entry["result"]): result is TableResult {
   return "table" in result;
+}
+
+export function isScalar(result: Entry["result"]): result is ScalarResult {
+  return "quantity" in result;
 }

@@ -1,12 +1,17 @@
 /** The one runner: arguments in, checked answer out, and on request the steps by which it came about. */
 import {
   boundsIn,
+  cellCount,
   isCellError,
   isUnitSystem,
   PassedError,
   rowsOf,
+  takeColumn,
   takeNumber,
   takeNumbers,
+  takeSwitch,
+  takeText,
+  takeTexts,
   takeWord,
   type Checker,
   type ZerosWord,
@@ -16,6 +21,7 @@ import type {
   ArgumentInput,
   Around,
   CellAnswer,
+  ColumnParam,
   Entry,
   Given,
   NumberParam,
@@ -23,6 +29,8 @@ import type {
   Param,
   Params,
   Show,
+  SwitchParam,
+  TextParam,
   WordParam,
 } from "./define";
 import { FunctionError } from "./errors";
@@ -37,6 +45,8 @@ interface Prepared {
   readonly names: readonly string[];
   readonly unitsIndex: number;
   readonly zerosIndex: number;
+  /** Arguments that are columns of one table. */
+  readonly columns: readonly number[];
   readonly take: Record<UnitSystem | "none", readonly TakeArgument[]>;
   readonly around: Record<UnitSystem | "none", Around<string, string>>;
 }
@@ -91,8 +101,23 @@ function takerOf(entry: Entry, name: string, param: Param, system: UnitSystem | 
       const wordChecker = checker as Checker & { param: WordParam };
       return (input) => takeWord(wordChecker, input);
     }
+    case "switch": {
+      const switchChecker = checker as Checker & { param: SwitchParam };
+      return (input) => takeSwitch(switchChecker, input);
+    }
+    case "text": {
+      const textChecker = checker as Checker & { param: TextParam };
+      return (input) => takeText(textChecker, input);
+    }
     case "cells":
       return rowsOf;
+    case "texts":
+      return takeTexts;
+    case "column": {
+      const columnChecker = checker as Checker & { param: ColumnParam };
+      const bounds = boundsIn(param, system);
+      return (input) => takeColumn(columnChecker, input, bounds, system);
+    }
     case "numbers": {
       const numbersChecker = checker as Checker & { param: NumbersParam };
       const bounds: Bounds = boundsIn(param, system);
@@ -111,6 +136,10 @@ function takerOf(entry: Entry, name: string, param: Param, system: UnitSystem | 
   }
 }
 
+function isColumn(param: Param): boolean {
+  return param.kind === "column" || param.kind === "texts" || (param.kind === "numbers" && param.column === true);
+}
+
 function prepare(entry: Entry): Prepared {
   const names = Object.keys(entry.params);
   const takers = (system: UnitSystem | null): readonly TakeArgument[] =>
@@ -119,6 +148,7 @@ function prepare(entry: Entry): Prepared {
     names,
     unitsIndex: names.indexOf("units"),
     zerosIndex: names.indexOf("zeros"),
+    columns: Object.values(entry.params).flatMap((param, index) => (isColumn(param) ? [index] : [])),
     take: { us: takers("us"), metric: takers("metric"), none: takers(null) },
     around: { us: aroundOf(entry, "us"), metric: aroundOf(entry, "metric"), none: aroundOf(entry, "none") },
   };
@@ -141,6 +171,20 @@ function passErrorsOn(args: readonly ArgumentInput[]): void {
   }
 }
 
+/** Columns of one table must have equal lengths; the error gives both. */
+function sameLengths({ name }: Entry, { names, columns }: Prepared, args: readonly ArgumentInput[]): void {
+  const [first] = columns;
+  if (first === undefined) return;
+  const wanted = cellCount(args[first]);
+  for (const index of columns) {
+    const found = cellCount(args[index]);
+    if (found !== wanted) {
+      const message = `${name}: ${names[index]} has ${found} cells; it must have ${wanted}, as ${names[first]} has`;
+      throw new FunctionError("input", names[index] ?? null, message);
+    }
+  }
+}
+
 export interface Arguments {
   readonly given: GivenValues;
   readonly system: UnitSystem | null;
@@ -148,7 +192,8 @@ export interface Arguments {
 
 /** Checks and converts the arguments of a call; throws the error of the first that is wrong. */
 export function readArguments(entry: Entry, args: readonly ArgumentInput[]): Arguments {
-  const { names, unitsIndex, zerosIndex, take } = preparedOf(entry);
+  const known = preparedOf(entry);
+  const { names, unitsIndex, zerosIndex, take } = known;
   if (args.length > names.length) {
     throw new FunctionError(
       "input",
@@ -157,6 +202,7 @@ export function readArguments(entry: Entry, args: readonly ArgumentInput[]): Arg
     );
   }
   passErrorsOn(args);
+  sameLengths(entry, known, args);
   const unitsWord = unitsIndex < 0 ? null : take.none[unitsIndex]?.(args[unitsIndex], null);
   const system = typeof unitsWord === "string" && isUnitSystem(unitsWord) ? unitsWord : null;
   const zeros = zerosIndex < 0 ? null : (take.none[zerosIndex]?.(args[zerosIndex], null) as ZerosWord);

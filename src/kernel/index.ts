@@ -2,7 +2,7 @@
 export * from "./define";
 export { FunctionError, type ErrorCode, type ErrorKind } from "./errors";
 export { PassedError, isBlank, isCellError } from "./coerce";
-export { evaluate, inOrder, readArguments } from "./evaluate";
+export { evaluate, inOrder, readArguments, silentShowFor } from "./evaluate";
 export { fullNumber, shortNumber, shownValue } from "./format";
 export { limitsText, boundsOf, within } from "./limits";
 export { citationText, cite, sources, type Citation, type SourceKey } from "./sources";

@@ -3,7 +3,7 @@
  * The same steps, put into one another, are the plain-spreadsheet formula.
  */
 import type { Answer, ArgumentInput, Entry, Param, Show } from "./define";
-import { isTable } from "./define";
+import { isScalar } from "./define";
 import { compute, readArguments, showOf, silentShowFor, type Arguments } from "./evaluate";
 import { fullNumber, shortNumber } from "./format";
 import { fromMetric, metricFactor, toMetric, unitConstant, unitOf, type QuantityName, type UnitSystem } from "./units";
@@ -182,11 +182,11 @@ export type SymbolText = (name: string, param: Param) => string;
  * a number. Null where one cell cannot hold it, as where a step was read from a range by counting through it.
  */
 export function plainFormula(entry: Entry, working: Working, textOf: SymbolText): string | null {
-  if (entry.native === null || isTable(entry.result)) return null;
+  if (entry.native === null || (entry.native === undefined && !isScalar(entry.result))) return null;
   const bySymbol = new Map<string, string>();
   for (const [name, param] of Object.entries(entry.params)) {
     const symbol = symbolOf(param);
-    if (symbol !== null) bySymbol.set(symbol, textOf(name, param));
+    bySymbol.set(symbol ?? name, textOf(name, param));
   }
   for (const symbol of Object.keys(entry.unitConstants ?? {})) {
     const value = working.values.get(symbol);

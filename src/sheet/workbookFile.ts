@@ -35,7 +35,7 @@ export function fromText(text: string): NamedWorkbook {
 
 export function fileNameFor(name: string): string {
   const legal = name
-    .replace(/[\\/:*?"<>|\u0000-\u001f]+/g, " ")
+    .replace(/[\\/:*?"<>|\p{Cc}]+/gu, " ")
     .replace(/\s+/g, " ")
     .trim()
     .slice(0, 80);

@@ -56,7 +56,10 @@ export const duLowQuarter = defineFunction({
     },
   ],
   seeAlso: ["GROSS_WATER"],
-  compute({ readings }, show) {
+  compute({ readings }, show, { noAnswer }) {
+    if (readings.every((reading) => reading === 0)) {
+      throw noAnswer("readings are all 0; there is no mean to hold the driest quarter against", "readings");
+    }
     return lowQuarter(readings, show);
   },
 });

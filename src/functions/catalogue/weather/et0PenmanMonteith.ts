@@ -1,6 +1,6 @@
-import { cite, defineFunction, UNITS_PARAM, type NumberParam } from "../../../kernel";
+import { cite, defineFunction, silentShowFor, UNITS_PARAM, type NumberParam } from "../../../kernel";
 import { DATE_PARAM, LATITUDE_PARAM } from "./dayOfYear";
-import { penmanMonteith } from "./penmanMonteith";
+import { penmanMonteith, type PenmanMonteithDay } from "./penmanMonteith";
 import { TMAX_PARAM, TMIN_PARAM } from "./temperature";
 
 const HUMIDITY = {
@@ -30,6 +30,34 @@ export const SOLAR_PARAM = {
   hint: "W/m2 as a mean of 24 h x 0.0864, langleys x 0.0419",
   usual: { us: [1, 32], metric: [1, 32], source: cite("FAO56", "Annex 2, Table 2.6 times 0.75") },
 } as const satisfies NumberParam;
+
+interface StationDay {
+  readonly tmax: number;
+  readonly tmin: number;
+  readonly rh_max: number;
+  readonly rh_min: number;
+  readonly wind_speed: number;
+  readonly solar_radiation: number;
+  readonly latitude: number;
+  readonly elevation: number;
+  readonly date: number;
+  readonly wind_height: number | null;
+}
+
+function dayOf(given: StationDay): PenmanMonteithDay {
+  return {
+    tmax: given.tmax,
+    tmin: given.tmin,
+    rhMax: given.rh_max,
+    rhMin: given.rh_min,
+    wind: given.wind_speed,
+    windHeight: given.wind_height,
+    solar: given.solar_radiation,
+    latitude: given.latitude,
+    elevation: given.elevation,
+    date: given.date,
+  };
+}
 
 export const et0PenmanMonteith = defineFunction({
   name: "ET0_PENMAN_MONTEITH",
@@ -130,7 +158,8 @@ export const et0PenmanMonteith = defineFunction({
     },
     {
       slip: "The highest and the lowest humidity were swapped",
-      instead: ({ rh_max, rh_min }) => ({ rh_max: rh_min, rh_min: rh_max }),
+      answer: (given) =>
+        penmanMonteith({ ...dayOf(given), rhMax: given.rh_min, rhMin: given.rh_max }, silentShowFor(given.units)),
     },
     {
       slip: "The latitude was given the sign of the other hemisphere",
@@ -147,20 +176,6 @@ export const et0PenmanMonteith = defineFunction({
     const { tmax, tmin, rh_max, rh_min } = given;
     if (tmin > tmax) throw refuse("tmin", tmin, `it must be tmax (${tmax}) or less`);
     if (rh_min > rh_max) throw refuse("rh_min", rh_min, `it must be rh_max (${rh_max}) or less (%)`);
-    return penmanMonteith(
-      {
-        tmax,
-        tmin,
-        rhMax: rh_max,
-        rhMin: rh_min,
-        wind: given.wind_speed,
-        windHeight: given.wind_height,
-        solar: given.solar_radiation,
-        latitude: given.latitude,
-        elevation: given.elevation,
-        date: given.date,
-      },
-      show,
-    );
+    return penmanMonteith(dayOf(given), show);
   },
 });
