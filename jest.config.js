@@ -5,7 +5,7 @@ module.exports = {
   modulePathIgnorePatterns: ["<rootDir>/dist"],
   globalSetup: "<rootDir>/test/setup/globalSetup.mjs",
   globalTeardown: "<rootDir>/test/setup/globalTeardown.mjs",
-  reporters: ["default", "<rootDir>/test/setup/closingLine.cjs"],
+  reporters: ["default", "<rootDir>/test/setup/closingLine.cjs", "<rootDir>/test/setup/checkValues.cjs"],
   testTimeout: 30_000,
   transform: {
     "^.+\\.ts$": ["ts-jest", { tsconfig: "<rootDir>/test/tsconfig.json", diagnostics: false }],

@@ -1,5 +1,5 @@
 import { catalogue } from "../../src/functions/catalogue";
-import { inOrder, isTable, shortNumber } from "../../src/kernel";
+import { inOrder, isScalar, shortNumber } from "../../src/kernel";
 import type { Answer, ArgumentInput, CellInput, Entry, Table } from "../../src/kernel";
 
 export interface CatalogueExample {
@@ -7,7 +7,7 @@ export interface CatalogueExample {
   readonly title: string;
   readonly entry: Entry;
   readonly args: readonly ArgumentInput[];
-  readonly gives: number | Table;
+  readonly gives: number | string | Table;
   readonly within: number | undefined;
 }
 
@@ -19,8 +19,8 @@ export const catalogueExamples: readonly CatalogueExample[] = catalogue.flatMap(
   }),
 );
 
-/** The examples of functions that answer with one cell. */
-export const scalarExamples = catalogueExamples.filter(({ entry }) => !isTable(entry.result));
+/** The examples of functions that answer with one number. */
+export const scalarExamples = catalogueExamples.filter(({ entry }) => isScalar(entry.result));
 
 /** A call as it would stand in a sheet. */
 export function callText(entry: Entry, args: readonly ArgumentInput[]): string {

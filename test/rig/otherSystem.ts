@@ -1,5 +1,5 @@
 /** The same physical call in the other system of units, and the same physical answer back. */
-import { fromMetric, isTable, toMetric } from "../../src/kernel";
+import { fromMetric, isScalar, isTable, toMetric } from "../../src/kernel";
 import type {
   Answer,
   ArgumentInput,
@@ -52,7 +52,8 @@ function backCell(cell: CellAnswer, quantity: QuantityName | "text" | undefined,
 
 /** An answer in the other system than the one it was given in, columns by the quantity they declare. */
 export function answerInOtherSystem({ result }: Entry, answer: Answer, from: UnitSystem): Answer {
-  if (!isTable(result)) return backCell(answer as CellAnswer, result.quantity, from);
+  if (isScalar(result)) return backCell(answer as CellAnswer, result.quantity, from);
+  if (!isTable(result)) return answer;
   return (answer as Table).map((row) =>
     row.map((cell, column) => backCell(cell, result.table[column]?.quantity, from)),
   );

@@ -4,6 +4,7 @@ import { boundsOf, isOptional, within } from "../../src/kernel";
 import type {
   ArgumentInput,
   CellInput,
+  ColumnParam,
   Entry,
   NumberParam,
   NumbersParam,
@@ -17,7 +18,7 @@ import { columnsOf, widthsOf } from "./mixedRanges";
 export const SEED = 19_980_623;
 
 export type System = UnitSystem | null;
-type Limited = NumberParam | NumbersParam;
+type Limited = NumberParam | NumbersParam | ColumnParam;
 type Numbers = (param: Limited, system: System) => Arbitrary<number>;
 type Rows = readonly (readonly CellInput[])[];
 
@@ -75,6 +76,7 @@ function word(param: WordParam): Arbitrary<string> {
   return fc.tuple(fc.constantFrom(...param.words), spelling).map(([chosen, spell]) => spell(chosen));
 }
 
+const texts = fc.constantFrom("north", "bench 4", "pots", "RUN_MINUTES");
 const blankCell = fc.constantFrom<CellInput>(null, undefined, "");
 const mixedCell = fc.oneof(
   evenly(-10, 100),
@@ -113,6 +115,14 @@ function input(
       return word(param);
     case "cells":
       return mixedRange(entry, name, shape, system, numbers);
+    case "switch":
+      return fc.boolean();
+    case "text":
+      return texts;
+    case "texts":
+      return grid(texts, shape);
+    case "column":
+      return grid(fc.oneof({ weight: 20, arbitrary: numbers(param, system) }, { weight: 1, arbitrary: mixedCell }), shape);
     case "numbers":
       return shape.rows * shape.columns === 1 ? numbers(param, system) : grid(numbers(param, system), shape);
     default:
