@@ -51,7 +51,7 @@ const vendorFiles = [
 ].map((pattern) => ({ ...pattern, info: { minimized: true } }));
 
 const typescript = {
-  test: /\.ts$/,
+  test: /\.tsx?$/,
   exclude: /node_modules/,
   use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
 };
@@ -59,7 +59,7 @@ const typescript = {
 const common = {
   mode: "production",
   devtool: false,
-  resolve: { extensions: [".ts", ".js"] },
+  resolve: { extensions: [".ts", ".tsx", ".js"] },
   performance: { hints: false },
 };
 
@@ -82,24 +82,33 @@ const library = {
   module: { rules: [typescript] },
 };
 
-const page = (filename, template, chunk) =>
-  new HtmlPlugin({ filename, template, chunks: [chunk], scriptLoading: "defer", inject: "head", minify: false });
+const page = (filename, template, chunk, options = {}) =>
+  new HtmlPlugin({
+    filename,
+    template,
+    chunks: [chunk],
+    scriptLoading: "defer",
+    inject: "head",
+    minify: false,
+    ...options,
+  });
 
 const pages = (baseUrl) => ({
   ...common,
   name: "pages",
   target: ["web", "es2020"],
-  entry: { taskpane: "./src/taskpane/taskpane.ts", sheet: "./src/sheet/page.ts" },
+  entry: { pane: "./src/taskpane/start.tsx", sheet: "./src/sheet/page.ts" },
   output: { path: DIST, filename: "[name].js" },
   module: { rules: [typescript] },
   plugins: [
-    page("taskpane.html", "./src/taskpane/taskpane.html", "taskpane"),
+    page("taskpane.html", "./src/taskpane/pane.html", "pane", { besideExcel: true }),
+    page("help.html", "./src/taskpane/pane.html", "pane", { besideExcel: false }),
     page("index.html", "./src/sheet/index.html", "sheet"),
     new CopyPlugin({
       patterns: [
         { from: "manifest/manifest.xml", to: "manifest.xml" },
         { from: "manifest/icons/*.png", to: "icons/[name][ext]" },
-        { from: "src/taskpane/taskpane.css", to: "taskpane.css" },
+        { from: "src/taskpane/pane.css", to: "pane.css" },
         { from: "src/sheet/sheet.css", to: "sheet.css" },
         ...vendorFiles,
       ],

@@ -11,9 +11,24 @@ export interface CellReading {
   readonly message: string | null;
 }
 
+/** What stands in a cell, for someone who reads many: null for an empty one, code and text for one in error. */
+export type CellFound = CellContent | null | { readonly code: string; readonly message: string };
+
+export interface FormulaCell {
+  readonly address: string;
+  readonly formula: string;
+  readonly found: CellFound;
+}
+
 /** A spreadsheet as the rest of Canyard sees it. An address is `B4` on the sheet in view, or `Plan!B4`. */
 export interface SheetAdapter {
   selected(): string;
+  /** The sheet in view and the selected block on it: `A6:D9`, or `B4` for one cell. */
+  selection(): { readonly sheet: string; readonly range: string };
+  /** What an expression is on a sheet, as rows: a reference gives its cells, anything else what it works out to. */
+  evaluate(expression: string, sheet: string): readonly (readonly CellFound[])[];
+  /** Every formula of a sheet. */
+  formulas(sheet: string): readonly FormulaCell[];
   select(address: string): void;
   read(address: string): CellReading;
   write(address: string, content: CellContent): void;

@@ -42,6 +42,16 @@ export interface EngineFunction {
   readonly compute: (...args: EngineArgument[]) => EngineResult;
 }
 
+/** A cell that an expression gave; an empty one says so in its type. */
+export type EvaluatedCell = EngineCell & { readonly type?: string };
+
+interface Zone {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
 interface Place {
   readonly col: number;
   readonly row: number;
@@ -54,6 +64,12 @@ export interface EngineModel {
   readonly getters: {
     getActivePosition(): Position;
     getActiveSheetId(): string;
+    getSelectedZone(): Zone;
+    getSheetName(sheetId: string): string;
+    /** One cell, or an array of columns. */
+    evaluateFormulaResult(sheetId: string, formula: string): EvaluatedCell | EvaluatedCell[][];
+    getCells(sheetId: string): readonly { readonly id: number; readonly isFormula: boolean }[];
+    getCellPosition(id: number): Position;
     getSheetIdByName(name: string): string | undefined;
     getEvaluatedCell(position: Position): EngineCell & { readonly formattedValue: string };
     getCell(position: Position): { readonly isFormula: boolean } | undefined;

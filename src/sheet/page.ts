@@ -3,6 +3,7 @@ import type { SheetAdapter } from "./adapter";
 import type { Desk } from "./desk";
 import { blankWorkbook, createDesk } from "./desk";
 import { engineOnPage } from "./engine";
+import { connectHelp } from "./help";
 import { tell, withdraw } from "./notices";
 import { ask } from "./question";
 import { moveBetweenRegions } from "./regions";
@@ -14,6 +15,8 @@ import { fileNameFor, fromText, toText, WrongFile } from "./workbookFile";
 declare global {
   interface Window {
     canyardSheet?: SheetAdapter;
+    /** For the help in its frame: what F6 does on this page. */
+    canyardNextRegion?: (step: number) => void;
   }
 }
 
@@ -87,9 +90,11 @@ function saveAsFile(workbook: NamedWorkbook): void {
 
 function connectRegions(grid: HTMLElement): void {
   const status = byId("cell-status");
-  moveBetweenRegions([
+  const help = connectHelp(byId("help"), byId("help-button"), () => window.dispatchEvent(new Event("resize")));
+  window.canyardNextRegion = moveBetweenRegions([
     { holds: byId("bar"), focus: () => byId("workbook-name").focus() },
     { holds: grid, focus: () => grid.querySelector<HTMLElement>(".o-grid-composer [contenteditable]")?.focus() },
+    { holds: help.place, isThere: help.isOpen, focus: help.focus },
     { holds: status, focus: () => status.focus() },
   ]);
 }

@@ -12,6 +12,9 @@ export function presentSheet(first: SheetAdapter): PresentSheet {
   let stopWatching = sheet.watch(tellAll);
   return {
     selected: () => sheet.selected(),
+    selection: () => sheet.selection(),
+    evaluate: (expression, on) => sheet.evaluate(expression, on),
+    formulas: (on) => sheet.formulas(on),
     select: (address) => sheet.select(address),
     read: (address) => sheet.read(address),
     write: (address, content) => sheet.write(address, content),

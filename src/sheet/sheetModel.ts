@@ -1,5 +1,5 @@
-import type { CellContent, CellReading, SheetAdapter } from "./adapter";
-import type { Engine, EngineData, EngineModel, Position } from "./engine";
+import type { CellContent, CellFound, CellReading, FormulaCell, SheetAdapter } from "./adapter";
+import type { Engine, EngineData, EngineModel, EvaluatedCell, Position } from "./engine";
 import { wording } from "./wording";
 
 /** An open workbook; needs no page. */
@@ -27,6 +27,9 @@ function adapterOf(engine: Engine, model: EngineModel): SheetAdapter {
       const { col, row } = model.getters.getActivePosition();
       return engine.helpers.toXC(col, row);
     },
+    selection: () => selection(engine, model),
+    evaluate: (expression, sheet) => evaluate(engine, model, expression, sheetIdOf(model, sheet)),
+    formulas: (sheet) => formulas(engine, model, sheetIdOf(model, sheet)),
     select: (address) => select(model, locate(address)),
     read: (address) => read(model, locate(address)),
     write: (address, content) => write(model, locate(address), content),
@@ -42,9 +45,48 @@ function positionOf(engine: Engine, model: EngineModel, address: string): Positi
   const parts = /^(?:'((?:[^']|'')+)'!|([^'!]+)!)?(\$?[A-Za-z]{1,3}\$?[0-9]+)$/.exec(address.trim());
   if (!parts) throw new Error(`${address} is not the address of a cell`);
   const name = parts[1]?.replaceAll("''", "'") ?? parts[2];
-  const sheetId = name === undefined ? model.getters.getActiveSheetId() : model.getters.getSheetIdByName(name);
-  if (sheetId === undefined) throw new Error(`there is no sheet ${name}`);
+  const sheetId = name === undefined ? model.getters.getActiveSheetId() : sheetIdOf(model, name);
   return { sheetId, ...engine.helpers.toCartesian(parts[3]!) };
+}
+
+function sheetIdOf(model: EngineModel, name: string): string {
+  const sheetId = model.getters.getSheetIdByName(name);
+  if (sheetId === undefined) throw new Error(`there is no sheet ${name}`);
+  return sheetId;
+}
+
+function selection(engine: Engine, model: EngineModel): { sheet: string; range: string } {
+  const { left, top, right, bottom } = model.getters.getSelectedZone();
+  const first = engine.helpers.toXC(left, top);
+  const last = engine.helpers.toXC(right, bottom);
+  const sheet = model.getters.getSheetName(model.getters.getActiveSheetId());
+  return { sheet, range: first === last ? first : `${first}:${last}` };
+}
+
+function evaluate(engine: Engine, model: EngineModel, expression: string, sheetId: string): CellFound[][] {
+  const result = model.getters.evaluateFormulaResult(sheetId, `=${expression}`);
+  const columns = Array.isArray(result) ? result : [[result]];
+  return (columns[0] ?? []).map((_cell, row) => columns.map((column) => found(engine, column[row]!)));
+}
+
+function found(engine: Engine, { value, message, type }: EvaluatedCell): CellFound {
+  if (value === null || type === "empty") return null;
+  const isError = typeof value === "string" && Object.values(engine.CellErrorType).includes(value);
+  return isError ? { code: value, message: message ? String(message) : "" } : value;
+}
+
+function formulas(engine: Engine, model: EngineModel, sheetId: string): FormulaCell[] {
+  return model.getters
+    .getCells(sheetId)
+    .filter(({ isFormula }) => isFormula)
+    .map(({ id }) => {
+      const position = model.getters.getCellPosition(id);
+      return {
+        address: engine.helpers.toXC(position.col, position.row),
+        formula: model.getters.getCellText(position, { showFormula: true }),
+        found: found(engine, model.getters.getEvaluatedCell(position)),
+      };
+    });
 }
 
 function select(model: EngineModel, { sheetId, col, row }: Position): void {

@@ -1,6 +1,6 @@
 import { catalogue } from "../../src/functions/catalogue";
 import { evaluate, FunctionError, inOrder, work } from "../../src/kernel";
-import type { Answer, ArgumentInput, Entry } from "../../src/kernel";
+import type { Answer, ArgumentInput, Entry, Table } from "../../src/kernel";
 
 export function entryOf(name: string): Entry {
   const entry = catalogue.find((candidate) => candidate.name === name);
@@ -31,6 +31,14 @@ export function answerOf(name: string, byName: Readonly<Record<string, unknown>>
   const answer = evaluate(entry, inOrder(entry, byName));
   if (typeof answer !== "number") throw new Error(`${name} answered ${JSON.stringify(answer)}, not a number`);
   return answer;
+}
+
+/** The rows of a call that answers with a table, its header among them. */
+export function tableOf(name: string, byName: Readonly<Record<string, unknown>>): Table {
+  const entry = entryOf(name);
+  const answer = evaluate(entry, inOrder(entry, byName));
+  if (!Array.isArray(answer)) throw new Error(`${name} answered ${JSON.stringify(answer)}, not a table`);
+  return answer as Table;
 }
 
 export function refusalOf(name: string, byName: Readonly<Record<string, unknown>>): FunctionError {

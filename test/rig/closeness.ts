@@ -3,9 +3,11 @@ export function relativeDifference(value: number, of: number): number {
   return of === 0 ? Math.abs(value) : Math.abs((value - of) / of);
 }
 
-/** Whether a value is a number this close to the expected one, as a part of it or, near 0, in itself. */
+const NEAR_ZERO = 1e-12;
+
+/** Whether a value is a number this close to the expected one, as a part of it; near 0, within 1e-12. */
 export function isClose(value: unknown, expected: number, relative: number): boolean {
-  return typeof value === "number" && Math.abs(value - expected) <= Math.max(relative * Math.abs(expected), relative);
+  return typeof value === "number" && Math.abs(value - expected) <= Math.max(relative * Math.abs(expected), NEAR_ZERO);
 }
 
 /** Fails with both numbers where they lie further apart than the part of the expected one that is allowed. */

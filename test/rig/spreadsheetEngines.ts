@@ -3,7 +3,7 @@ import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { HyperFormula } from "hyperformula";
 import { fullNumber } from "../../src/kernel";
-import type { CellInput } from "../../src/kernel";
+import type { ArgumentInput, CellInput } from "../../src/kernel";
 
 type Place = { readonly row: number; readonly column: number };
 type Content = number | string | boolean;
@@ -14,7 +14,7 @@ export class FormulaSheet {
   private readonly formulas: Place[] = [];
 
   /** Puts a value or a range into cells and returns its address. */
-  put(input: CellInput | readonly (readonly CellInput[])[]): string {
+  put(input: ArgumentInput): string {
     const block = Array.isArray(input) ? (input as readonly (readonly CellInput[])[]) : [[input as CellInput]];
     const first = this.rows.length + 1;
     for (const row of block) this.rows.push(row.map((cell) => (isContent(cell) ? cell : null)));

@@ -49,11 +49,12 @@ export function ordinaryNumbers(param: Limited, system: System): Arbitrary<numbe
   const { low, high, whole } = bounds;
   if (whole) return fc.integer({ min: Math.ceil(low), max: Math.min(high, low + MOST_WHOLE) });
   const usual = "usual" in param && param.usual !== undefined ? param.usual[system ?? "metric"] : null;
+  const edges = [low, high, 0, 1].filter((limit) => within(limit, bounds)).concat(usual ?? []);
   const choices = [
     low > -Infinity && high < Infinity ? evenly(low, high) : distance.map((far) => (low > -Infinity ? low + far : far)),
     ...(low === -Infinity ? [distance.map((far) => (high < Infinity ? high - far : -far))] : []),
     ...(usual === null ? [] : [evenly(...usual)]),
-    fc.constantFrom(...[low, high, 0, 1].filter((limit) => within(limit, bounds)).concat(usual ?? [])),
+    ...(edges.length === 0 ? [] : [fc.constantFrom(...edges)]),
   ];
   return fc.oneof(...choices).filter((value) => within(value, bounds));
 }
@@ -122,7 +123,10 @@ function input(
     case "texts":
       return grid(texts, shape);
     case "column":
-      return grid(fc.oneof({ weight: 20, arbitrary: numbers(param, system) }, { weight: 1, arbitrary: mixedCell }), shape);
+      return grid(
+        fc.oneof({ weight: 20, arbitrary: numbers(param, system) }, { weight: 1, arbitrary: mixedCell }),
+        shape,
+      );
     case "numbers":
       return shape.rows * shape.columns === 1 ? numbers(param, system) : grid(numbers(param, system), shape);
     default:
@@ -145,9 +149,11 @@ function withHoles(entry: Entry, args: readonly ArgumentInput[], made: Holes): A
   const params = Object.entries(entry.params);
   const zeros = args[params.findIndex(([name]) => name === "zeros")];
   const blanksCount = typeof zeros === "string" && /count|skip/i.test(zeros);
+  const rowsAreSkipped = typeof zeros === "string" && /skip/i.test(zeros);
   return args.map((given, index) => {
     const param = params[index]?.[1];
-    const punch = param?.kind === "numbers" && param.blanks === "zeros" && blanksCount && Array.isArray(given);
+    if (param?.kind !== "numbers" || !Array.isArray(given)) return given;
+    const punch = (param.blanks === "zeros" && blanksCount) || (param.blanks === "by row" && rowsAreSkipped);
     return punch ? punched(given as Rows, made) : given;
   });
 }

@@ -1,0 +1,52 @@
+/** The help pane at the side of the grid: a page of its own in a frame, loaded when it is first opened. */
+
+const PAGE = "help.html";
+const KEPT = "canyard.help";
+const ROOM_FOR_BOTH = "(min-width: 1200px)";
+
+export interface Help {
+  readonly place: HTMLElement;
+  isOpen(): boolean;
+  focus(): void;
+}
+
+export function connectHelp(place: HTMLElement, button: HTMLElement, onResize: () => void): Help {
+  const isOpen = (): boolean => !place.hidden;
+  const fold = (open: boolean): void => {
+    if (open && place.querySelector("iframe") === null) place.append(frame());
+    place.hidden = !open;
+    button.setAttribute("aria-expanded", String(open));
+    onResize();
+  };
+  button.addEventListener("click", () => {
+    fold(!isOpen());
+    keep(isOpen());
+    if (isOpen()) place.querySelector("iframe")?.focus();
+  });
+  fold(kept() ?? window.matchMedia(ROOM_FOR_BOTH).matches);
+  return { place, isOpen, focus: () => place.querySelector("iframe")?.focus() };
+}
+
+function frame(): HTMLIFrameElement {
+  const made = document.createElement("iframe");
+  made.src = PAGE;
+  made.title = "Canyard help";
+  return made;
+}
+
+function kept(): boolean | null {
+  try {
+    const word = localStorage.getItem(KEPT);
+    return word === null ? null : word === "open";
+  } catch {
+    return null;
+  }
+}
+
+function keep(open: boolean): void {
+  try {
+    localStorage.setItem(KEPT, open ? "open" : "folded");
+  } catch {
+    // Then the choice lasts as long as the page.
+  }
+}
