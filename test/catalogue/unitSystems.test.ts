@@ -1,0 +1,66 @@
+import { evaluate, fromMetric, quantities, toMetric } from "../../src/kernel";
+import type { Answer, CellAnswer, QuantityName, Table, UnitSystem } from "../../src/kernel";
+import { callText, catalogueExamples } from "../rig/catalogueExamples";
+import { expectClose } from "../rig/closeness";
+import { answerInOtherSystem, inOtherSystem, otherSystem } from "../rig/otherSystem";
+
+const SAME_CASE = 1e-9;
+
+/** Examples whose left-out argument has a round default in each system, so that the two calls are not one case. */
+const ROUND_DEFAULTS: ReadonlySet<string> = new Set(['FLUSH_FLOW(12, "us") = 350', 'FLUSH_FLOW(16, "metric") = 3.619']);
+
+const withUnits = catalogueExamples.flatMap((example) => {
+  const index = Object.keys(example.entry.params).indexOf("units");
+  if (index < 0 || ROUND_DEFAULTS.has(example.title)) return [];
+  const system = example.args[index] as UnitSystem;
+  const converted = inOtherSystem(example.entry, example.args, system);
+  return [{ ...example, system, converted, other: callText(example.entry, converted) }];
+});
+
+function expectSameCell(cell: CellAnswer | undefined, expected: CellAnswer): void {
+  if (typeof expected === "number") expectClose(cell, expected, SAME_CASE, SAME_CASE);
+  else expect(cell).toEqual(expected);
+}
+
+function expectSame(answer: Answer, expected: Answer): void {
+  if (!Array.isArray(expected)) return expectSameCell(answer as CellAnswer, expected as CellAnswer);
+  const rows = answer as Table;
+  const expectedRows = expected as Table;
+  expect(rows.map((row) => row.length)).toEqual(expectedRows.map((row) => row.length));
+  expectedRows.forEach((row, index) => row.forEach((cell, column) => expectSameCell(rows[index]?.[column], cell)));
+}
+
+describe("the same case in the other units gives the same physical answer", () => {
+  test.each(withUnits)("$title, as $other", ({ entry, args, system, converted }) => {
+    const there = evaluate(entry, converted);
+    expectSame(answerInOtherSystem(entry, there, otherSystem(system)), evaluate(entry, args));
+  });
+
+  test("every function that takes units is among them", () => {
+    const functions = new Set(
+      catalogueExamples.filter(({ entry }) => "units" in entry.params).map(({ entry }) => entry.name),
+    );
+    expect(new Set(withUnits.map(({ entry }) => entry.name))).toEqual(functions);
+  });
+});
+
+describe("a function that takes no units is right in gallons and in litres alike", () => {
+  const withoutUnits = catalogueExamples.flatMap((example) => {
+    if ("units" in example.entry.params) return [];
+    const converted = inOtherSystem(example.entry, example.args, "us");
+    if (callText(example.entry, converted) === callText(example.entry, example.args)) return [];
+    return [{ ...example, converted, other: callText(example.entry, converted) }];
+  });
+
+  test.each(withoutUnits)("$title, as $other", ({ entry, args, converted }) => {
+    expectSame(answerInOtherSystem(entry, evaluate(entry, converted), "metric"), evaluate(entry, args));
+  });
+});
+
+describe("a quantity comes back from the other system as it went", () => {
+  test.each(Object.keys(quantities) as QuantityName[])("%s", (quantity) => {
+    for (const value of [0.001, 1, 37.5, 1e6]) {
+      expectClose(toMetric(quantity, fromMetric(quantity, value, "us"), "us"), value, 1e-12, 1e-12);
+    }
+  });
+});
