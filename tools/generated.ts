@@ -7,14 +7,21 @@ function unitInBrackets(unit: string): string {
   return unit === "" ? "" : ` (${unit})`;
 }
 
-function parameterLine({ name, about, unit, optional }: Parameter): string {
-  const shown = optional ? `[${name}]` : name;
-  return ` * @param {any[][]} ${shown} ${about}${unitInBrackets(unit)}`;
+function typeOf(repeating: boolean): string {
+  return repeating ? "any[][][]" : "any[][]";
+}
+
+function parameterLine({ name, about, unit, optional, repeating }: Parameter): string {
+  const shown = optional && !repeating ? `[${name}]` : name;
+  return ` * @param {${typeOf(repeating)}} ${shown} ${about}${unitInBrackets(unit)}`;
 }
 
 function hostFunction({ name, summary, params, result }: FunctionHelp): string {
-  const names = params.map((parameter) => parameter.name);
-  const declared = params.map(({ name: parameter, optional }) => `${parameter}${optional ? "?" : ""}: any[][]`);
+  const names = params.map(({ name: parameter, repeating }) => (repeating ? `...(${parameter} ?? [])` : parameter));
+  const declared = params.map(
+    ({ name: parameter, optional, repeating }) =>
+      `${parameter}${optional && !repeating ? "?" : ""}: ${typeOf(repeating)}`,
+  );
   const type = result.shape === "table" ? "any[][]" : "any";
   return [
     "/**",
@@ -25,7 +32,7 @@ function hostFunction({ name, summary, params, result }: FunctionHelp): string {
     ` * @returns {${type}} ${result.about}${unitInBrackets(result.unit)}`,
     " */",
     `export function ${name}(${declared.join(", ")}): ${type} {`,
-    `  return answer("${name}", [${names.join(", ")}])${result.shape === "table" ? " as any[][]" : ""};`,
+    `  return answerCell("${name}", [${names.join(", ")}])${result.shape === "table" ? " as any[][]" : ""};`,
     "}",
   ].join("\n");
 }
@@ -35,7 +42,7 @@ export function functionsFile(): string {
   return [
     "// Generated from the catalogue by `npm run generate`; do not edit.",
     "/* eslint-disable @typescript-eslint/no-explicit-any */",
-    'import { answer } from "./host";',
+    'import { answer as answerCell } from "./host";',
     "",
     ...catalogue.map((entry) => `${hostFunction(entry)}\n`),
   ].join("\n");

@@ -3,6 +3,7 @@
  * dist/library.mjs build on; no host, no page, no clock.
  */
 import {
+  argumentFaults,
   boundsOf,
   citationText,
   evaluate,
@@ -10,6 +11,7 @@ import {
   inOrder,
   isOptional,
   isRange,
+  isRepeating,
   isScalar,
   isTable,
   limitsText,
@@ -17,6 +19,8 @@ import {
   PassedError,
   plainFormula,
   unitOf,
+  usualOf,
+  usualVerdict,
   work,
   type Answer,
   type ArgumentInput,
@@ -26,9 +30,11 @@ import {
   type NumbersParam,
   type Param,
   type UnitSystem,
+  type UsualRange,
 } from "../kernel";
 import packageFile from "../../package.json";
 import { catalogue as entries } from "./catalogue";
+import { questions } from "./catalogue/questions";
 
 export const NAMESPACE = "CANYARD";
 export const VERSION: string = packageFile.version;
@@ -57,6 +63,8 @@ export interface Parameter {
   readonly name: string;
   readonly about: string;
   readonly optional: boolean;
+  /** Takes all further arguments. */
+  readonly repeating: boolean;
   readonly shape: "cell" | "range";
   /** Unit in either system, "gal or L" where they differ; "" for words and mixed cells. */
   readonly unit: string;
@@ -65,6 +73,15 @@ export interface Parameter {
   readonly limits: string;
   readonly words?: readonly string[];
   readonly default?: number | string | boolean;
+  readonly quantity?: string;
+  readonly usual?: UsualHelp;
+}
+
+/** What the trade usually sees, in either system; outside is a warning, never an error. */
+export interface UsualHelp {
+  readonly us: readonly [number, number];
+  readonly metric: readonly [number, number];
+  readonly source: string;
 }
 
 /** One text where the limits are the same numbers in both systems, else one for each. */
@@ -87,27 +104,48 @@ function unitsOf(param: Param): { unit: string; unitUs: string; unitMetric: stri
   };
 }
 
-function parameter(name: string, param: Param): Parameter {
+function usualHelp(usual: UsualRange | undefined): { readonly usual?: UsualHelp } {
+  if (usual === undefined) return {};
+  return { usual: { us: usual.us, metric: usual.metric, source: citationText(usual.source) } };
+}
+
+function parameter(entry: Entry, name: string, param: Param): Parameter {
   const start = "default" in param && param.default !== undefined ? { default: param.default } : {};
   const words = param.kind === "word" ? { words: param.words } : {};
   return {
     name,
     about: param.about,
-    optional: isOptional(param),
+    // Before further inputs none can be left out; it may be blank.
+    optional: isOptional(param) && !Object.values(entry.params).some(isRepeating),
+    repeating: isRepeating(param),
     shape: isRange(param) ? "range" : "cell",
     ...unitsOf(param),
     ...words,
     ...start,
+    ...("quantity" in param ? { quantity: param.quantity } : {}),
+    ...usualHelp(usualOf(entry, name)),
   };
+}
+
+export interface ResultHelp {
+  readonly about: string;
+  readonly shape: "cell" | "table";
+  /** Unit in either system; "" for words and tables. */
+  readonly unit: string;
+  readonly unitUs: string;
+  readonly unitMetric: string;
+  readonly usual?: UsualHelp;
 }
 
 export interface FunctionHelp {
   readonly name: string;
   readonly group: string;
   readonly summary: string;
+  /** What people ask when they look for it. */
+  readonly questions: readonly string[];
   readonly formula: string;
   readonly params: readonly Parameter[];
-  readonly result: { readonly about: string; readonly shape: "cell" | "table"; readonly unit: string };
+  readonly result: ResultHelp;
   readonly examples: readonly {
     readonly args: readonly ArgumentInput[];
     readonly gives: Answer;
@@ -138,19 +176,28 @@ function plainFormulas(entry: Entry): FunctionHelp["spreadsheetAlone"] {
   return found;
 }
 
-function help(entry: Entry): FunctionHelp {
+function resultHelp(entry: Entry): ResultHelp {
   const { result } = entry;
+  const unit = (system: UnitSystem | null): string => (isScalar(result) ? unitOf(result.quantity, system) : "");
+  return {
+    about: result.about,
+    shape: isTable(result) ? "table" : "cell",
+    unit: unit(null),
+    unitUs: unit("us"),
+    unitMetric: unit("metric"),
+    ...usualHelp(usualOf(entry, "")),
+  };
+}
+
+function help(entry: Entry): FunctionHelp {
   return {
     name: entry.name,
     group: entry.group,
     summary: entry.summary,
+    questions: questions[entry.name] ?? [],
     formula: entry.formula,
-    params: Object.entries(entry.params).map(([name, param]) => parameter(name, param)),
-    result: {
-      about: result.about,
-      shape: isTable(result) ? "table" : "cell",
-      unit: isScalar(result) ? unitOf(result.quantity, null) : "",
-    },
+    params: Object.entries(entry.params).map(([name, param]) => parameter(entry, name, param)),
+    result: resultHelp(entry),
     examples: entry.examples.map(({ given, gives, from }) => ({
       args: inOrder(entry, given),
       gives,
@@ -169,6 +216,22 @@ function help(entry: Entry): FunctionHelp {
 
 /** Every function with all that is known of it, in the order of the job. */
 export const catalogue: readonly FunctionHelp[] = entries.map(help);
+
+/**
+ * "ok", or in words which way a number lies outside of what the trade usually sees; "" where no usual range is known.
+ * The argument "" is the answer.
+ */
+export function verdict(name: string, argument: string, value: number, system: UnitSystem): string {
+  const entry = find(name);
+  const usual = entry === undefined ? undefined : usualOf(entry, argument);
+  return usual === undefined ? "" : usualVerdict(usual, value, system);
+}
+
+/** What is wrong with each argument by itself: for a form with a field for each. */
+export function faults(name: string, args: readonly ArgumentInput[]): readonly FunctionError[] {
+  const entry = find(name);
+  return entry === undefined ? [] : argumentFaults(entry, args);
+}
 
 export interface WorkedStep {
   readonly words: string;

@@ -145,6 +145,7 @@ export function takeWord({ param, name, functionName }: Checker & { param: WordP
   const cell = singleCell(input, name, functionName);
   if (isCellError(cell)) throw new PassedError(cell);
   if (isBlank(cell) && param.default !== undefined) return param.default;
+  if (isBlank(cell) && param.mayBeLeftOut === true) return "";
   const wanted = typeof cell === "string" ? cell.trim().toLowerCase() : cell;
   const word = param.words.find((known) => known.toLowerCase() === wanted);
   if (word !== undefined) return word;
@@ -167,9 +168,17 @@ export function takeText({ param, name, functionName }: Checker & { param: TextP
   const cell = singleCell(input, name, functionName);
   if (isCellError(cell)) throw new PassedError(cell);
   if (typeof cell === "string" && cell.trim() !== "") return cell.trim();
+  if (typeof cell === "number" && param.orNumber === true) return String(cell);
   if (isBlank(cell) && param.mayBeBlank === true) return "";
   const shown = isBlank(cell) ? "blank" : shownValue(cell);
   throw new FunctionError("input", name, `${functionName}: ${name} is ${shown}; it must be a text`);
+}
+
+/** One cell as it is. */
+export function takeCell({ name, functionName }: Checker, input: ArgumentInput): CellInput {
+  const cell = singleCell(input, name, functionName);
+  if (isCellError(cell)) throw new PassedError(cell);
+  return cell;
 }
 
 /** The cells of a range as one column, read row by row. */
@@ -203,6 +212,28 @@ export function cellCount(input: ArgumentInput): number {
   return rowsOf(input).reduce((count, row) => count + row.length, 0);
 }
 
+function isBlankOrZero(cell: CellInput): boolean {
+  return isBlank(cell) || cell === 0;
+}
+
+/** How many cells of an argument are blank or 0: what the word in `zeros` decides about. */
+export function blankCount(input: ArgumentInput): number {
+  return rowsOf(input).reduce((count, row) => count + row.filter(isBlankOrZero).length, 0);
+}
+
+/** Columns of one table in which a row that is blank or 0 in one of them is blank in all. */
+export function blankTogether(columns: readonly ArgumentInput[]): ArgumentInput[] {
+  const blank: boolean[] = [];
+  for (const column of columns) {
+    let at = 0;
+    for (const row of rowsOf(column)) for (const cell of row) blank[at] = blank[at++] === true || isBlankOrZero(cell);
+  }
+  return columns.map((column) => {
+    let at = 0;
+    return rowsOf(column).map((row) => row.map((cell) => (blank[at++] === true ? null : cell)));
+  });
+}
+
 export function isUnitSystem(word: string): word is UnitSystem {
   return (UNIT_WORDS as readonly string[]).includes(word);
 }
@@ -219,6 +250,8 @@ function blankRule(param: NumbersParam, zeros: ZerosWord | null): ZerosWord {
   switch (param.blanks) {
     case "zeros":
       return zeros ?? "error";
+    case "by row":
+      return zeros === "skip" ? "skip" : "error";
     case "zero":
       return "count";
     case "left out":
@@ -239,11 +272,11 @@ function cellReader(
 ): (cell: CellInput, where: () => string) => number | null {
   const rule = blankRule(checker.param, zeros);
   const zeroIsBlank = zeros !== null;
-  const accepted = rule === "error" ? bounds : { ...bounds, low: Math.min(bounds.low, 0), lowIncluded: true };
   return (cell, where) => {
     if (rule !== "error" && (isBlank(cell) || (zeroIsBlank && cell === 0))) return rule === "count" ? 0 : null;
+    if (cell === 0 && rule !== "error") return 0;
     if (typeof cell === "number" && within(cell, bounds)) return cell;
-    return checkedNumber(checker, cell, accepted, system, where());
+    return checkedNumber(checker, cell, bounds, system, where());
   };
 }
 

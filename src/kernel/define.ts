@@ -65,6 +65,8 @@ export interface WordParam extends Described {
   readonly kind: "word";
   readonly words: readonly string[];
   readonly default?: string;
+  /** May be left out although no word stands for it: it is "" then. */
+  readonly mayBeLeftOut?: true;
 }
 
 /** TRUE or FALSE. */
@@ -78,6 +80,8 @@ export interface TextParam extends Described {
   readonly kind: "text";
   /** A blank is a text of its own. */
   readonly mayBeBlank?: true;
+  /** A number is taken as its text. */
+  readonly orNumber?: true;
 }
 
 /** Numbers in cells, read row by row. */
@@ -85,8 +89,12 @@ export interface NumbersParam extends Described, Limits {
   readonly kind: "numbers";
   readonly quantity: QuantityName;
   readonly symbol: string;
-  /** What an empty cell is: refused by name, taken as 0, or left out. "zeros" asks the argument of that name. */
-  readonly blanks: "refused" | "zero" | "left out" | "zeros";
+  /**
+   * What an empty cell is: refused by name, taken as 0, or left out. "zeros" asks the argument of that name. Where that
+   * says "skip", a row is left out of all columns with "zeros" or "by row" when it is blank or 0 in one of them; a column
+   * "by row" refuses a blank otherwise.
+   */
+  readonly blanks: "refused" | "zero" | "left out" | "zeros" | "by row";
   readonly fewest?: number;
   /** One number a row: every column of a call must have as many cells. */
   readonly column?: true;
@@ -109,13 +117,32 @@ export interface TextsParam extends Described {
   readonly kind: "texts";
 }
 
+/** One cell with whatever stands in it, for functions that judge it themselves. */
+export interface CellParam extends Described {
+  readonly kind: "cell";
+}
+
+/** Any further arguments, cells or ranges, as they came: the last parameter of its function. */
+export interface InputsParam extends Described {
+  readonly kind: "inputs";
+}
+
 /** Rows of mixed cells that the function reads itself. */
 export interface CellsParam extends Described {
   readonly kind: "cells";
 }
 
 export type Param =
-  NumberParam | WordParam | SwitchParam | TextParam | NumbersParam | ColumnParam | TextsParam | CellsParam;
+  | NumberParam
+  | WordParam
+  | SwitchParam
+  | TextParam
+  | NumbersParam
+  | ColumnParam
+  | TextsParam
+  | CellsParam
+  | CellParam
+  | InputsParam;
 export type Params = Readonly<Record<string, Param>>;
 
 type Optional<P extends Param> = P extends { readonly default: unknown } | { readonly mayBeLeftOut: true }
@@ -127,14 +154,16 @@ type RangeValueOf<P extends Param> = P extends NumbersParam
     ? readonly (number | FunctionError)[]
     : P extends TextsParam
       ? readonly string[]
-      : readonly (readonly CellInput[])[];
+      : P extends InputsParam
+        ? readonly ArgumentInput[]
+        : readonly (readonly CellInput[])[];
 type ValueOf<P extends Param> = P extends WordParam
-  ? P["words"][number]
+  ? P["words"][number] | (P extends { readonly mayBeLeftOut: true } ? "" : never)
   : P extends SwitchParam
     ? boolean
     : P extends TextParam
       ? string
-      : P extends NumbersParam | ColumnParam | TextsParam | CellsParam
+      : P extends NumbersParam | ColumnParam | TextsParam | CellsParam | InputsParam
         ? RangeValueOf<P>
         : P extends { readonly mayBeLeftOut: true } | { readonly blankIsAnswered: true }
           ? number | null
@@ -145,15 +174,23 @@ export type Given<P extends Params> = { readonly [K in keyof P]: ValueOf<P[K]> }
 
 type InputOf<P extends Param> = P extends WordParam
   ? P["words"][number]
-  : P extends SwitchParam
-    ? boolean
-    : P extends TextParam
-      ? string
-      : P extends NumbersParam | ColumnParam | TextsParam | CellsParam
-        ? readonly (readonly CellInput[])[] | number
-        : P extends { readonly orWord: string }
-          ? number | P["orWord"]
-          : number;
+  : P extends CellParam
+    ? CellInput
+    : P extends SwitchParam
+      ? boolean
+      : P extends TextParam
+        ? P extends { readonly orNumber: true }
+          ? string | number
+          : string
+        : P extends InputsParam
+          ? readonly ArgumentInput[]
+          : P extends NumbersParam | ColumnParam | TextsParam | CellsParam
+            ? readonly (readonly CellInput[])[] | number
+            : P extends { readonly orWord: string }
+              ? number | P["orWord"]
+              : P extends { readonly blankIsAnswered: true }
+                ? number | null
+                : number;
 type RequiredKeys<P extends Params> = { [K in keyof P]: Optional<P[K]> extends true ? never : K }[keyof P];
 
 /** The arguments as an example writes them. */
@@ -180,6 +217,8 @@ export interface Around<K extends string, A extends string> {
   /** The unit constants that the entry names, in the system asked for. */
   readonly constants: { readonly [Key in K]: number };
   readonly system: UnitSystem;
+  /** In a function with the word `zeros`: how many cells of a range were blank or 0, before that word decides. */
+  blanksMet(argument: A): number;
   /** A wrong input that only two arguments together can show: `throw refuse("tmin", tmin, "it must be ...")`. */
   refuse(argument: A, value: unknown, itMust: string): FunctionError;
   /** A right question without an answer. */
@@ -216,6 +255,11 @@ export interface Example<P extends Params> {
   readonly from: Citation;
 }
 
+/** Two or more; a function without arguments has one call only. */
+type Examples<P extends Params> = keyof P extends never
+  ? readonly [Example<P>]
+  : readonly [Example<P>, Example<P>, ...Example<P>[]];
+
 /** A slip that people really make: its words, and the answer it leads to, by its own arithmetic or by altered arguments. */
 export type Mistake<P extends Params, K extends string> = { readonly slip: string } & (
   | {
@@ -249,7 +293,7 @@ export interface Definition<P extends Params, K extends string> {
   readonly params: P;
   readonly unitConstants?: { readonly [Key in K]: UnitConstantName };
   readonly result: ScalarResult | TextResult | TableResult;
-  readonly examples: readonly [Example<P>, Example<P>, ...Example<P>[]];
+  readonly examples: Examples<P>;
   readonly mistakes: readonly Mistake<P, K>[];
   readonly seeAlso: readonly string[];
   readonly caution?: string;
@@ -275,12 +319,17 @@ export const UNITS_PARAM = {
 } as const satisfies WordParam;
 
 export function isOptional(param: Param): boolean {
+  if (isRepeating(param)) return true;
   return (
     ("default" in param && param.default !== undefined) || ("mayBeLeftOut" in param && param.mayBeLeftOut === true)
   );
 }
 
-const RANGE_KINDS: readonly (string | undefined)[] = ["numbers", "column", "texts", "cells"];
+export function isRepeating(param: Param): boolean {
+  return param.kind === "inputs";
+}
+
+const RANGE_KINDS: readonly (string | undefined)[] = ["numbers", "column", "texts", "cells", "inputs"];
 
 export function isRange(param: Param): boolean {
   return RANGE_KINDS.includes(param.kind);

@@ -1,11 +1,14 @@
 /** The one runner: arguments in, checked answer out, and on request the steps by which it came about. */
 import {
+  blankCount,
+  blankTogether,
   boundsIn,
   cellCount,
   isCellError,
   isUnitSystem,
   PassedError,
   rowsOf,
+  takeCell,
   takeColumn,
   takeNumber,
   takeNumbers,
@@ -33,6 +36,7 @@ import type {
   TextParam,
   WordParam,
 } from "./define";
+import { isRepeating } from "./define";
 import { FunctionError } from "./errors";
 import { shownValue } from "./format";
 import type { Bounds } from "./limits";
@@ -45,8 +49,12 @@ interface Prepared {
   readonly names: readonly string[];
   readonly unitsIndex: number;
   readonly zerosIndex: number;
+  /** Whether the last parameter takes all further arguments. */
+  readonly repeats: boolean;
   /** Arguments that are columns of one table. */
   readonly columns: readonly number[];
+  /** Those of which the word "skip" leaves whole rows out; none where a single column has the word. */
+  readonly rowsSkipped: readonly number[];
   readonly take: Record<UnitSystem | "none", readonly TakeArgument[]>;
   readonly around: Record<UnitSystem | "none", Around<string, string>>;
 }
@@ -88,6 +96,7 @@ function aroundOf(entry: Entry, system: UnitSystem | "none"): Around<string, str
   return {
     constants,
     system: unitSystem,
+    blanksMet: () => 0,
     refuse: (argument, value, itMust) =>
       new FunctionError("input", argument, `${entry.name}: ${argument} is ${shownValue(value)}; ${itMust}`),
     noAnswer: (why, argument) => new FunctionError("no answer", argument ?? null, `${entry.name}: ${why}`),
@@ -113,6 +122,10 @@ function takerOf(entry: Entry, name: string, param: Param, system: UnitSystem | 
       return rowsOf;
     case "texts":
       return takeTexts;
+    case "cell":
+      return (input) => takeCell(checker, input) ?? null;
+    case "inputs":
+      return () => null;
     case "column": {
       const columnChecker = checker as Checker & { param: ColumnParam };
       const bounds = boundsIn(param, system);
@@ -121,8 +134,7 @@ function takerOf(entry: Entry, name: string, param: Param, system: UnitSystem | 
     case "numbers": {
       const numbersChecker = checker as Checker & { param: NumbersParam };
       const bounds: Bounds = boundsIn(param, system);
-      return (input, zeros) =>
-        takeNumbers(numbersChecker, input, bounds, system, param.blanks === "zeros" ? zeros : null);
+      return (input, zeros) => takeNumbers(numbersChecker, input, bounds, system, asksZeros(param) ? zeros : null);
     }
     default: {
       const numberChecker = checker as Checker & { param: NumberParam };
@@ -136,8 +148,20 @@ function takerOf(entry: Entry, name: string, param: Param, system: UnitSystem | 
   }
 }
 
+function asksZeros(param: NumbersParam): boolean {
+  return param.blanks === "zeros" || param.blanks === "by row";
+}
+
 function isColumn(param: Param): boolean {
   return param.kind === "column" || param.kind === "texts" || (param.kind === "numbers" && param.column === true);
+}
+
+/** The columns that share one word in `zeros`; one alone needs no other to be kept in step with. */
+function columnsInStep(entry: Entry): number[] {
+  const found = Object.values(entry.params).flatMap((param, index) =>
+    param.kind === "numbers" && param.column === true && asksZeros(param) ? [index] : [],
+  );
+  return found.length > 1 ? found : [];
 }
 
 function prepare(entry: Entry): Prepared {
@@ -148,7 +172,9 @@ function prepare(entry: Entry): Prepared {
     names,
     unitsIndex: names.indexOf("units"),
     zerosIndex: names.indexOf("zeros"),
+    repeats: Object.values(entry.params).some(isRepeating),
     columns: Object.values(entry.params).flatMap((param, index) => (isColumn(param) ? [index] : [])),
+    rowsSkipped: columnsInStep(entry),
     take: { us: takers("us"), metric: takers("metric"), none: takers(null) },
     around: { us: aroundOf(entry, "us"), metric: aroundOf(entry, "metric"), none: aroundOf(entry, "none") },
   };
@@ -185,7 +211,15 @@ function sameLengths({ name }: Entry, { names, columns }: Prepared, args: readon
   }
 }
 
+function withoutSkippedRows({ rowsSkipped }: Prepared, args: readonly ArgumentInput[]): readonly ArgumentInput[] {
+  if (rowsSkipped.length === 0) return args;
+  const columns = blankTogether(rowsSkipped.map((index) => args[index]));
+  return args.map((input, index) => (rowsSkipped.includes(index) ? columns[rowsSkipped.indexOf(index)] : input));
+}
+
 export interface Arguments {
+  /** As they came, in the entry's order. */
+  readonly args: readonly ArgumentInput[];
   readonly given: GivenValues;
   readonly system: UnitSystem | null;
 }
@@ -193,8 +227,8 @@ export interface Arguments {
 /** Checks and converts the arguments of a call; throws the error of the first that is wrong. */
 export function readArguments(entry: Entry, args: readonly ArgumentInput[]): Arguments {
   const known = preparedOf(entry);
-  const { names, unitsIndex, zerosIndex, take } = known;
-  if (args.length > names.length) {
+  const { names, unitsIndex, zerosIndex, repeats, take } = known;
+  if (args.length > names.length && !repeats) {
     throw new FunctionError(
       "input",
       null,
@@ -207,12 +241,36 @@ export function readArguments(entry: Entry, args: readonly ArgumentInput[]): Arg
   const system = typeof unitsWord === "string" && isUnitSystem(unitsWord) ? unitsWord : null;
   const zeros = zerosIndex < 0 ? null : (take.none[zerosIndex]?.(args[zerosIndex], null) as ZerosWord);
   const takers = take[system ?? "none"];
+  const inputs = zeros === "skip" ? withoutSkippedRows(known, args) : args;
   const given: Record<string, unknown> = {};
   for (let index = 0; index < names.length; index += 1) {
     const name = names[index] as string;
-    given[name] = (takers[index] as TakeArgument)(args[index], zeros);
+    given[name] = (takers[index] as TakeArgument)(inputs[index], zeros);
   }
-  return { given: given as GivenValues, system };
+  if (repeats) given[names[names.length - 1] as string] = args.slice(names.length - 1);
+  return { args, given: given as GivenValues, system };
+}
+
+function caught(take: () => unknown): FunctionError | null {
+  try {
+    take();
+    return null;
+  } catch (error) {
+    if (error instanceof FunctionError) return error;
+    throw error;
+  }
+}
+
+/** What is wrong with each argument by itself, for a form that has a field for each. */
+export function argumentFaults(entry: Entry, args: readonly ArgumentInput[]): readonly FunctionError[] {
+  const { names, unitsIndex, zerosIndex, take } = preparedOf(entry);
+  const unitsWord = args[unitsIndex];
+  const system = typeof unitsWord === "string" && isUnitSystem(unitsWord) ? unitsWord : null;
+  const zerosWord = zerosIndex < 0 ? null : "error";
+  return names.flatMap((_name, index) => {
+    const fault = caught(() => (take[system ?? "none"][index] as TakeArgument)(args[index], zerosWord));
+    return fault === null ? [] : [fault];
+  });
 }
 
 function guardedCell(entry: Entry, cell: unknown): CellAnswer {
@@ -234,9 +292,22 @@ function guarded(entry: Entry, answer: Answer): Answer {
   return cell;
 }
 
+/** What surrounds one call; only functions with the word `zeros` ask how many cells it decided about. */
+function aroundCall(entry: Entry, { args, system }: Arguments): Around<string, string> {
+  const { names, zerosIndex, around } = preparedOf(entry);
+  const known = around[system ?? "none"];
+  if (zerosIndex < 0) return known;
+  return { ...known, blanksMet: (argument) => blankCount(args[names.indexOf(argument)]) };
+}
+
 /** The answer for arguments that were read; `show` hears every step. */
-export function compute(entry: Entry, { given, system }: Arguments, show: Show): Answer {
-  return guarded(entry, entry.compute(given, show, preparedOf(entry).around[system ?? "none"]));
+export function compute(entry: Entry, read: Arguments, show: Show): Answer {
+  return guarded(entry, entry.compute(read.given, show, aroundCall(entry, read)));
+}
+
+/** The answer for arguments that were read, without a record. */
+export function computeGiven(entry: Entry, read: Arguments): Answer {
+  return compute(entry, read, silent[read.system ?? "none"]);
 }
 
 export function evaluate(entry: Entry, args: readonly ArgumentInput[]): Answer {
@@ -246,5 +317,7 @@ export function evaluate(entry: Entry, args: readonly ArgumentInput[]): Answer {
 
 /** The arguments of an example, or of any call by name, in the entry's order. */
 export function inOrder(entry: Entry, byName: Readonly<Record<string, unknown>>): ArgumentInput[] {
-  return Object.keys(entry.params).map((name) => byName[name] as ArgumentInput);
+  return Object.entries(entry.params).flatMap(([name, param]) =>
+    isRepeating(param) ? ((byName[name] ?? []) as ArgumentInput[]) : [byName[name] as ArgumentInput],
+  );
 }

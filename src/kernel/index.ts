@@ -2,9 +2,19 @@
 export * from "./define";
 export { FunctionError, type ErrorCode, type ErrorKind } from "./errors";
 export { PassedError, isBlank, isCellError } from "./coerce";
-export { evaluate, inOrder, readArguments, silentShowFor } from "./evaluate";
+export {
+  argumentFaults,
+  compute,
+  computeGiven,
+  evaluate,
+  inOrder,
+  readArguments,
+  silentShowFor,
+  type Arguments,
+} from "./evaluate";
 export { fullNumber, shortNumber, shownValue } from "./format";
 export { limitsText, boundsOf, within } from "./limits";
+export { decimal, dividedBy, times, toNumber, type Rational } from "./rational";
 export { citationText, cite, sources, type Citation, type SourceKey } from "./sources";
 export {
   fromMetric,
@@ -13,6 +23,7 @@ export {
   unitConstant,
   unitConstants,
   unitOf,
+  unitScales,
   UNIT_WORDS,
   type QuantityName,
   type UnitSystem,
@@ -27,3 +38,5 @@ export {
   type Step,
   type Working,
 } from "./working";
+export { usualOf, usualVerdict } from "./usual";
+export { mistakeAnswer, type AnyMistake } from "./mistakes";

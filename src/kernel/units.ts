@@ -26,9 +26,11 @@ const gallon = times(decimal("231"), times(inch, times(inch, inch)));
 const squareFoot = times(foot, foot);
 const poundForce = times(pound, gravity);
 const watt = one;
+/** What 1 m3 of water weighs in newtons: 1 kg/L. */
+const waterWeight = times(decimal("1000"), gravity);
 
 /** What one unit is in metres, kilograms, seconds: exact. Temperature alone has an offset and is handled apart. */
-const unitScales = {
+export const unitScales = {
   in: inch,
   cm: decimal("0.01"),
   mm: decimal("0.001"),
@@ -59,6 +61,10 @@ const unitScales = {
   kWh: decimal("3600000"),
   lb: pound,
   kg: one,
+  "currency/lb": dividedBy(one, pound),
+  "currency/kg": one,
+  "lb/gal": dividedBy(pound, gallon),
+  "kg/L": dividedBy(one, litre),
   F: ratio(5n, 9n),
   C: one,
 } as const satisfies Record<string, Rational>;
@@ -81,6 +87,7 @@ export const quantities = {
   "water depth": { us: "in", metric: "mm" },
   "water depth per day": { us: "in/day", metric: "mm/day" },
   "pipe bore": { us: "in", metric: "mm" },
+  "bore area": { us: "in2", metric: "mm2" },
   area: { us: "ft2", metric: "m2" },
   length: { us: "ft", metric: "m" },
   volume: { us: "gal", metric: "L" },
@@ -91,6 +98,7 @@ export const quantities = {
   pressure: { us: "psi", metric: "kPa" },
   power: { us: "hp", metric: "kW" },
   weight: { us: "lb", metric: "kg" },
+  "stock strength": { us: "lb/gal", metric: "kg/L" },
   temperature: { us: "F", metric: "C" },
   "temperature difference": { us: "F", metric: "C" },
   wind: { us: "mph", metric: "m/s" },
@@ -106,11 +114,20 @@ export const quantities = {
   catch: everywhere("mL"),
   EC: everywhere("mS/cm"),
   ppm: everywhere("ppm"),
+  alkalinity: everywhere("ppm CaCO3"),
+  equivalents: everywhere("meq/L"),
+  normality: everywhere("eq/L"),
+  "molar mass": everywhere("g/mol"),
+  "TDS factor": everywhere("ppm per mS/cm"),
+  "acid volume": everywhere("mL"),
+  "sample weight": everywhere("g"),
+  "bulk density": everywhere("g/cm3"),
   radiation: everywhere("MJ/m2/day"),
   "vapor pressure": everywhere("kPa"),
   energy: everywhere("kWh"),
   latitude: everywhere("degrees"),
   currency: everywhere("currency"),
+  "price per weight": { us: "currency/lb", metric: "currency/kg" },
   fraction: everywhere("fraction"),
   percent: everywhere("%"),
   factor: everywhere("factor"),
@@ -118,10 +135,15 @@ export const quantities = {
   "day of year": everywhere("day"),
   angle: everywhere("radians"),
   "any one unit": everywhere("same unit"),
+  "as named": everywhere("as named"),
 
   "evaporation in mm": everywhere("mm/day"),
   "wind in m/s": everywhere("m/s"),
   "height in m": everywhere("m"),
+  "bore in m": everywhere("m"),
+  "velocity in m/s": everywhere("m/s"),
+  "flow in m3/s": everywhere("m3/s"),
+  "volume in L": everywhere("L"),
   "air temperature in C": everywhere("C"),
   "absolute temperature": everywhere("K"),
   "air pressure": everywhere("kPa"),
@@ -145,6 +167,7 @@ function scaleOf(name: QuantityName, system: UnitSystem): Rational {
   const unit = quantities[name][system];
   if (unit === "in2") return times(inch, inch);
   if (unit === "cm2") return decimal("0.0001");
+  if (unit === "mm2") return decimal("0.000001");
   return hasScale(unit) ? unitScales[unit] : one;
 }
 
@@ -192,11 +215,101 @@ export const unitConstants = {
     over: ["water depth", "area"],
     under: ["volume"],
   },
+  "volume of a depth on a pot": {
+    about: "gal on 1 in2 per in; L on 1 cm2 per mm",
+    constant: one,
+    over: ["water depth", "pot area"],
+    under: ["volume"],
+  },
+  "emitter flow of a catch": {
+    about: "gal/h of 1 mL in 1 s; L/h of 1 mL in 1 s",
+    constant: one,
+    over: ["catch"],
+    under: ["emitter flow", "seconds"],
+  },
+  "depth of a catch": {
+    about: "in of 1 mL on 1 in2; mm of 1 mL on 1 cm2",
+    constant: one,
+    over: ["catch"],
+    under: ["water depth", "pot area"],
+  },
+  "rate of a flow on an area": {
+    about: "in/h of 1 gal/min on 1 ft2; mm/h of 1 L/min on 1 m2",
+    constant: one,
+    over: ["flow"],
+    under: ["application rate", "area"],
+  },
+  "volume of a pipe": {
+    about: "gal in 1 ft of 1 in2; L in 1 m of 1 mm2",
+    constant: one,
+    over: ["pipe bore", "pipe bore", "length"],
+    under: ["volume"],
+  },
+  "weight of a volume of water": {
+    about: "lb of 1 gal; kg of 1 L, at 1 kg/L",
+    constant: decimal("1000"),
+    over: ["volume"],
+    under: ["weight"],
+  },
+  "volume of an area and a length": {
+    about: "gal in 1 ft3; L in 1 m3",
+    constant: one,
+    over: ["area", "length"],
+    under: ["volume"],
+  },
   "volume of a cube": {
     about: "gal in 1 in3; L in 1 cm3",
     constant: one,
     over: ["pot size", "pot size", "pot size"],
     under: ["volume"],
+  },
+  "area of a square": {
+    about: "ft2 in 1 in2; m2 in 1 cm2",
+    constant: one,
+    over: ["pot area"],
+    under: ["area"],
+  },
+  "weight of 1 ppm": {
+    about: "lb in 1 gal, kg in 1 L, where 1 ppm is 1 mg/L",
+    constant: decimal("0.001"),
+    over: ["volume"],
+    under: ["weight"],
+  },
+  "litres of a volume": {
+    about: "L in 1 gal; L in 1 L",
+    constant: one,
+    over: ["volume"],
+    under: ["volume in L"],
+  },
+  "velocity of a flow": {
+    about: "ft/s of 1 gal/min through 1 in2; m/s of 1 L/min through 1 mm2",
+    constant: one,
+    over: ["flow"],
+    under: ["bore area", "water velocity"],
+  },
+  "length of a spacing": {
+    about: "ft in 1 in; m in 1 cm",
+    constant: one,
+    over: ["pot size"],
+    under: ["length"],
+  },
+  "head of a pressure": {
+    about: "ft of water for 1 psi; m of water for 1 kPa",
+    constant: dividedBy(one, waterWeight),
+    over: ["pressure"],
+    under: ["length"],
+  },
+  "power of a lifted flow": {
+    about: "hp to lift 1 gal/min by 1 ft; kW to lift 1 L/min by 1 m",
+    constant: waterWeight,
+    over: ["flow", "length"],
+    under: ["power"],
+  },
+  "energy of a lifted volume": {
+    about: "kWh to lift 1 gal by 1 ft; kWh to lift 1 L by 1 m",
+    constant: waterWeight,
+    over: ["volume", "length"],
+    under: ["energy"],
   },
 } as const satisfies Record<string, UnitConstant>;
 

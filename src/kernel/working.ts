@@ -24,6 +24,7 @@ export interface Working {
   readonly steps: readonly Step[];
   readonly answer: Answer;
   readonly system: UnitSystem | null;
+  readonly given: Arguments["given"];
   /** What each symbol of an argument or a unit constant stands for in this call. */
   readonly values: ReadonlyMap<string, number | readonly number[]>;
 }
@@ -150,7 +151,7 @@ export function work(entry: Entry, args: readonly ArgumentInput[]): Working {
   const read = readArguments(entry, args);
   const recorder = new Recorder(read.system);
   const answer = compute(entry, read, recorder.show());
-  return { steps: recorder.steps, answer, system: read.system, values: knownValues(entry, read) };
+  return { steps: recorder.steps, answer, system: read.system, given: read.given, values: knownValues(entry, read) };
 }
 
 /** The formula of one step with the numbers of this call in it, four digits each. */

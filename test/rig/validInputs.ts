@@ -13,6 +13,7 @@ import type {
   WordParam,
 } from "../../src/kernel";
 import { columnsOf, widthsOf } from "./mixedRanges";
+import { textsOf } from "./textsOf";
 
 /** One seed for every property, so that a run can be repeated; a failure prints it with the path to the case. */
 export const SEED = 19_980_623;
@@ -119,7 +120,11 @@ function input(
     case "switch":
       return fc.boolean();
     case "text":
-      return texts;
+      return textsOf(entry, name);
+    case "cell":
+      return fc.oneof(fc.double({ noNaN: true, noDefaultInfinity: true }), fc.constantFrom(null, "", "text", true));
+    case "inputs":
+      return fc.constant(null);
     case "texts":
       return grid(texts, shape);
     case "column":

@@ -1,4 +1,5 @@
 import { cite, defineFunction } from "../../../kernel";
+import { CONTAINER_CAPACITY_PARAM, SUBSTRATE_VOLUME_PARAM } from "./substrate";
 
 export const waterHeld = defineFunction({
   name: "WATER_HELD",
@@ -6,24 +7,11 @@ export const waterHeld = defineFunction({
   summary: "Water in the whole pot after it has drained",
   formula: "W = V CC",
   source: cite("DEFINITION", "container capacity is water by volume, so water held = volume x capacity"),
-  assumptions: ["Container capacity by volume, measured in this container: it falls as the container gets taller."],
-  params: {
-    volume: { quantity: "volume", symbol: "V", above: 0, about: "Substrate in the pot, to the fill line" },
-    container_capacity: {
-      quantity: "fraction",
-      symbol: "CC",
-      above: 0,
-      atMost: 1,
-      about: "Part of the volume that is water after free drainage",
-      usual: {
-        us: [0.45, 0.65],
-        metric: [0.45, 0.65],
-        low: "looks like a capacity by weight, or like available water",
-        high: "look again at the drained weight",
-        source: cite("SNA_BMP", "container capacity"),
-      },
-    },
-  },
+  assumptions: [
+    "Container capacity by volume, measured in this container: it falls as the container gets taller.",
+    "Not all of it is for the plant: a quarter to a third of the volume stays in the substrate. See AVAILABLE_WATER.",
+  ],
+  params: { volume: SUBSTRATE_VOLUME_PARAM, container_capacity: CONTAINER_CAPACITY_PARAM },
   result: { quantity: "volume", symbol: "W", about: "Water held, in the unit of the volume" },
   examples: [
     {
@@ -42,8 +30,12 @@ export const waterHeld = defineFunction({
       slip: "Air and water were taken the wrong way round",
       answer: ({ volume, container_capacity }) => volume * (1 - container_capacity),
     },
+    {
+      slip: "The volume was divided by the capacity",
+      answer: ({ volume, container_capacity }) => volume / container_capacity,
+    },
   ],
-  seeAlso: ["CONTAINER_VOLUME"],
+  seeAlso: ["AVAILABLE_WATER", "CONTAINER_CAPACITY", "CONTAINER_VOLUME"],
   compute({ volume, container_capacity }, show) {
     return show("W = V * CC", volume * container_capacity, "volume", "Water held after drainage");
   },

@@ -1,5 +1,5 @@
 import { cite, defineFunction } from "../../../kernel";
-import { LEACHING_USUAL } from "./leachingUsual";
+import { DRY_SUBSTRATE_LEACHES, LEACHING_USUAL } from "./leachingUsual";
 
 export const leachingFraction = defineFunction({
   name: "LEACHING_FRACTION",
@@ -25,6 +25,11 @@ export const leachingFraction = defineFunction({
   examples: [
     { given: { leachate: 150, applied: 1000 }, gives: 0.15, from: cite("ARITHMETIC", "150 / 1000") },
     {
+      given: { leachate: 25, applied: 125 },
+      gives: 0.2,
+      from: cite("MANUAL71", "125 units applied where plants use 100: 25 drain, 25 / 125"),
+    },
+    {
       given: { leachate: 0.12, applied: 0.8 },
       gives: 0.15,
       from: cite("ARITHMETIC", "pot 5.20 kg before, 5.88 kg after, 0.12 kg out: 0.12 / (5.88 - 5.20 + 0.12)"),
@@ -38,9 +43,8 @@ export const leachingFraction = defineFunction({
     { slip: "The part kept was taken for the part leached", answer: (_given, _constants, right) => 1 - right },
     { slip: "The ratio was inverted", answer: (_given, _constants, right) => 1 / right },
   ],
-  seeAlso: ["RUN_MINUTES_FROM_LEACHING", "GROSS_WATER"],
-  caution:
-    "A dry substrate that repels water leaches at once though the plant is dry. Pot light and leaching high: do not cut the time, rewet in pulses.",
+  seeAlso: ["LEACHING_SUMMARY", "RUN_MINUTES_FROM_LEACHING", "LEACHING_FROM_EC", "NUTRIENT_LEACHED", "GROSS_WATER"],
+  caution: DRY_SUBSTRATE_LEACHES,
   compute({ leachate, applied }, show, { refuse }) {
     if (leachate > applied)
       throw refuse("leachate", leachate, `it must be applied (${applied}) or less; were the two swapped?`);

@@ -9,10 +9,22 @@ export const runMinutesFromLeaching = defineFunction({
   source: cite("ENH1268", "the water kept per irrigation stays the same, so minutes x (1 - LF) is constant"),
   assumptions: [
     "The pot keeps the same amount of water at each irrigation; test again after a change of weather, pruning or potting on.",
+    "Measured is the pooled fraction of ten pots or more, not of one. Minutes that fill the line are part of both run times.",
     "Where nothing leached the test cannot tell how far short the irrigation was: the answer is #N/A. Run longer and test again.",
   ],
   params: {
-    minutes_now: { quantity: "minutes", symbol: "t0", above: 0, about: "Run time of the test" },
+    minutes_now: {
+      quantity: "minutes",
+      symbol: "t0",
+      above: 0,
+      about: "Run time of the test",
+      usual: {
+        us: [1, 120],
+        metric: [1, 120],
+        high: "look for a slip between minutes and hours",
+        source: cite("PRACTICE", "drippers and stakes to overhead sprinklers"),
+      },
+    },
     measured: {
       quantity: "fraction",
       symbol: "LF",
@@ -31,7 +43,18 @@ export const runMinutesFromLeaching = defineFunction({
       usual: { us: [0.05, 0.2], metric: [0.05, 0.2], source: cite("ENH1268", "below 0.15; 0.10 to 0.20 in practice") },
     },
   },
-  result: { quantity: "minutes", symbol: "t", about: "Run time for the leaching fraction wanted" },
+  result: {
+    quantity: "minutes",
+    symbol: "t",
+    about: "Run time for the leaching fraction wanted",
+    usual: {
+      us: [1, 120],
+      metric: [1, 120],
+      low: "shorter than most lines take to fill",
+      high: "look for a slip between minutes and hours",
+      source: cite("PRACTICE", "drippers and stakes to overhead sprinklers"),
+    },
+  },
   examples: [
     {
       given: { minutes_now: 20, measured: 0.4, target: 0.15 },
@@ -54,11 +77,15 @@ export const runMinutesFromLeaching = defineFunction({
       answer: ({ minutes_now, measured, target }) => (minutes_now * (1 - target)) / (1 - (measured ?? 0)),
     },
     {
+      slip: "The whole leaching was taken off, and nothing left for the target",
+      answer: ({ minutes_now, measured }) => minutes_now * (1 - (measured ?? 0)),
+    },
+    {
       slip: "The time was scaled by the leaching fractions themselves",
       answer: ({ minutes_now, measured, target }) => (minutes_now * target) / (measured ?? NaN),
     },
   ],
-  seeAlso: ["LEACHING_FRACTION", "RUN_MINUTES"],
+  seeAlso: ["LEACHING_FRACTION", "LEACHING_SUMMARY", "RUN_MINUTES", "PULSE_SCHEDULE"],
   caution:
     "A dry substrate that repels water leaches at once though the plant is dry, and this answer would cut the time further. Pot light and leaching high: do not cut, rewet in pulses and test again.",
   compute({ minutes_now, measured, target }, show, { noAnswer }) {

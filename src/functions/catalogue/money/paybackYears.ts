@@ -1,24 +1,6 @@
 import { cite, defineFunction, type Show } from "../../../kernel";
-
-/** Closed form for equal savings; null where they never pay back. */
-function equalSavings(investment: number, saving: number, rate: number, show: Show): number | null {
-  if (rate === 0) {
-    return saving > 0 ? show("y = C / S", investment / saving, "years", "Investment over the saving of a year") : null;
-  }
-  const share = show(
-    "p = r * C / S",
-    (rate * investment) / saving,
-    "factor",
-    "What interest alone takes of the saving",
-  );
-  if (!(saving > 0) || share >= 1) return null;
-  return show(
-    "y = -1 * LN(1 - p) / LN(1 + r)",
-    -Math.log1p(-share) / Math.log1p(rate),
-    "years",
-    "Years until the discounted savings reach the investment",
-  );
-}
+import { DISCOUNT_RATE_PARAM, ESTIMATE, INVESTMENT_PARAM, NOT_TWICE, SIGNS } from "./moneyParams";
+import { equalSavings } from "./payback";
 
 /** A sum that misses the investment by float dust alone has reached it. */
 const DUST = 1e-9;
@@ -55,12 +37,14 @@ export const paybackYears = defineFunction({
     "simple payback, discounted payback of a level series, interpolation in the year of the crossing",
   ),
   assumptions: [
+    SIGNS,
     "Savings fall at year ends, before tax. One number is the same saving every year; a range is one saving a year, and may hold bad years below 0 and years of 0.",
     "A blank year may reach the function as 0: count the cells of the range.",
     "Payback says nothing of what comes after it, nor of the life of the parts: compare it with the life of stakes and emitters, and look at the net present value too.",
+    NOT_TWICE,
   ],
   params: {
-    investment: { quantity: "currency", symbol: "C", above: 0, about: "What is paid at the start" },
+    investment: INVESTMENT_PARAM,
     annual_savings: {
       kind: "numbers",
       quantity: "currency",
@@ -68,16 +52,7 @@ export const paybackYears = defineFunction({
       blanks: "refused",
       about: "Saving of a year, or a range with one saving a year in order",
     },
-    discount_rate: {
-      quantity: "fraction",
-      symbol: "r",
-      atLeast: 0,
-      atMost: 1,
-      guard: "more than 100 % a year is a percentage typed as a whole number",
-      default: 0,
-      about: "Interest a year; 0 is the simple payback",
-      usual: { us: [0, 0.2], metric: [0, 0.2], source: cite("PRACTICE", "loan rates") },
-    },
+    discount_rate: DISCOUNT_RATE_PARAM,
   },
   result: {
     quantity: "years",
@@ -120,9 +95,8 @@ export const paybackYears = defineFunction({
         (investment * annual_savings.length) / annual_savings.reduce((sum, saving) => sum + saving, 0),
     },
   ],
-  seeAlso: [],
-  caution:
-    "An estimate before tax. Prices, losses of plants and the life of parts vary: look at a short life and at an own well too.",
+  seeAlso: ["PAYBACK_TABLE", "PAYBACK_SENSITIVITY", "ANNUALIZED_COST"],
+  caution: ESTIMATE,
   compute({ investment, annual_savings, discount_rate }, show, { noAnswer }) {
     const [first = 0] = annual_savings;
     const years =

@@ -1,5 +1,5 @@
 import { cite, defineFunction, type Show } from "../../../kernel";
-import { DU_USUAL } from "../uniformity/readings";
+import { largerLoss, LEACHING_FRACTION_PARAM, UNIFORMITY_PARAM } from "./losses";
 
 const BASES = ["larger", "leaching", "uniformity", "both"] as const;
 
@@ -12,12 +12,7 @@ function divisor(leaching: number, uniformity: number, basis: (typeof BASES)[num
     case "both":
       return show("d = (1 - LF) * DU", (1 - leaching) * uniformity, "factor", "Leaching on top of unevenness");
     case "larger":
-      return show(
-        "d = MIN(1 - LF, DU)",
-        Math.min(1 - leaching, uniformity),
-        "factor",
-        "The one that asks for more water",
-      );
+      return largerLoss(leaching, uniformity, show);
   }
 }
 
@@ -34,22 +29,8 @@ export const grossWater = defineFunction({
   ],
   params: {
     net: { quantity: "volume", symbol: "N", above: 0, about: "Water that the plant needs" },
-    leaching_fraction: {
-      quantity: "fraction",
-      symbol: "LF",
-      atLeast: 0,
-      below: 1,
-      about: "Leaching fraction wanted; 0 is a value",
-      usual: { us: [0.05, 0.2], metric: [0.05, 0.2], source: cite("ENH1268", "below 0.15; 0.10 to 0.20 in practice") },
-    },
-    uniformity: {
-      quantity: "fraction",
-      symbol: "DU",
-      above: 0,
-      atMost: 1,
-      about: "Low-quarter uniformity of the zone",
-      usual: DU_USUAL,
-    },
+    leaching_fraction: LEACHING_FRACTION_PARAM,
+    uniformity: UNIFORMITY_PARAM,
     basis: {
       kind: "word",
       words: BASES,
@@ -91,7 +72,7 @@ export const grossWater = defineFunction({
     },
     { slip: "Nothing was added for leaching or unevenness", answer: ({ net }) => net },
   ],
-  seeAlso: ["PLANT_WATER_DEMAND", "DU_LOW_QUARTER", "LEACHING_FRACTION", "RUN_MINUTES"],
+  seeAlso: ["PLANT_WATER_DEMAND", "DU_LOW_QUARTER", "LEACHING_FRACTION", "RUN_MINUTES", "OVERHEAD_DEPTH"],
   caution:
     "Dividing by uniformity twice drowns roots; leaving it out dries the driest quarter. Walk the lines on the first hot days.",
   compute({ net, leaching_fraction, uniformity, basis }, show) {

@@ -83,7 +83,7 @@ export const pulseSchedule = defineFunction({
     },
   ],
   mistakes: [],
-  seeAlso: ["RUN_MINUTES"],
+  seeAlso: ["RUN_MINUTES", "LINE_FILL_MINUTES", "ZONE_SEQUENCE"],
   caution: "Short pulses on a long line water only its head: compare with the minutes that the line takes to fill.",
   compute({ total_minutes, pulses, rest_minutes, start_time, fill_minutes }, show) {
     const minutes = show("m = T / n + f", total_minutes / pulses + fill_minutes, "minutes", "Minutes of each pulse");

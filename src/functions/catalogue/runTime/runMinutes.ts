@@ -1,4 +1,5 @@
 import { cite, defineFunction } from "../../../kernel";
+import { EMITTER_FLOW_PARAM, EMITTERS_PER_PLANT_PARAM, RUN_MINUTES_USUAL } from "./emitters";
 
 export const runMinutes = defineFunction({
   name: "RUN_MINUTES",
@@ -17,38 +18,14 @@ export const runMinutes = defineFunction({
       above: 0,
       about: "Gross water for one plant at this irrigation",
     },
-    emitter_flow: {
-      quantity: "emitter flow",
-      symbol: "q",
-      above: 0,
-      about: "Measured flow of one emitter, in the same volume unit per hour",
-      usual: {
-        us: [0.25, 20],
-        metric: [1, 76],
-        low: "looks like gal/min or L/min",
-        high: "looks like mL/min, or like a whole line",
-        source: cite("PRACTICE", "drippers from 0.25 gal/h, spray stakes to 20 gal/h"),
-      },
-    },
-    emitters_per_plant: {
-      quantity: "count",
-      symbol: "n",
-      above: 0,
-      default: 1,
-      about: "Emitters that serve one plant",
-    },
+    emitter_flow: EMITTER_FLOW_PARAM,
+    emitters_per_plant: { ...EMITTERS_PER_PLANT_PARAM, default: 1 },
   },
   result: {
     quantity: "minutes",
     symbol: "t",
     about: "Run time",
-    usual: {
-      us: [1, 60],
-      metric: [1, 60],
-      low: "shorter than most lines take to fill",
-      high: "look for a slip between per minute and per hour",
-      source: cite("PRACTICE", "spray stakes and drippers on pots"),
-    },
+    usual: RUN_MINUTES_USUAL,
   },
   examples: [
     { given: { volume_per_plant: 0.275, emitter_flow: 6 }, gives: 2.75, from: cite("ARITHMETIC", "60 x 0.275 / 6") },
@@ -82,7 +59,13 @@ export const runMinutes = defineFunction({
         (60 * emitter_flow * emitters_per_plant) / volume_per_plant,
     },
   ],
-  seeAlso: ["GROSS_WATER", "PULSE_SCHEDULE", "RUN_MINUTES_FROM_LEACHING"],
+  seeAlso: [
+    "GROSS_WATER",
+    "RUN_MINUTES_FROM_ET",
+    "DRIP_LINE_RUN_MINUTES",
+    "RUN_MINUTES_FROM_LEACHING",
+    "PULSE_SCHEDULE",
+  ],
   caution:
     "One emitter to a pot has no neighbour: a plugged one dries the plant in hours. Walk the lines on the first hot days.",
   compute({ volume_per_plant: volume, emitter_flow: flow, emitters_per_plant: emitters }, show) {

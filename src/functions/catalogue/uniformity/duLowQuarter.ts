@@ -1,6 +1,17 @@
 import { cite, defineFunction } from "../../../kernel";
-import { lowQuarter } from "./lowQuarter";
-import { DU_USUAL, READINGS_PARAM, ZEROS_PARAM } from "./readings";
+import { DAY_OF_THE_TEST, DU_USUAL, LOWEST_SECONDS, READINGS_PARAM, ZEROS_PARAM } from "./readings";
+import {
+  mean,
+  meanDeviation,
+  meanOfHighest,
+  meanOfLowest,
+  NO_MEAN,
+  showCount,
+  showDu,
+  showLowQuarter,
+  showMean,
+  smallest,
+} from "./spread";
 
 export const duLowQuarter = defineFunction({
   name: "DU_LOW_QUARTER",
@@ -13,8 +24,9 @@ export const duLowQuarter = defineFunction({
   ],
   assumptions: [
     "The lowest quarter is n / 4 readings, rounded up; take a multiple of 4 so that no rule of rounding matters. Rules differ between books.",
-    "Readings must be amounts or flows. Seconds to fill a bottle run the other way: their lowest quarter is the wettest.",
-    "Holds for the day, the wind and the pressure of the test.",
+    "Of drippers and stakes the same ratio is called field emission uniformity.",
+    LOWEST_SECONDS,
+    DAY_OF_THE_TEST,
   ],
   params: { readings: { ...READINGS_PARAM, fewest: 4 }, zeros: ZEROS_PARAM },
   result: { quantity: "fraction", symbol: "DU", about: "Low-quarter distribution uniformity", usual: DU_USUAL },
@@ -36,38 +48,42 @@ export const duLowQuarter = defineFunction({
       gives: 0.8,
       from: cite("ARITHMETIC", "one reading is the lowest quarter of four: 80 / 100"),
     },
+    {
+      given: { readings: [[10, 20, 30, 40, 50]] },
+      gives: 0.5,
+      from: cite("ARITHMETIC", "5 / 4 rounded up is 2 readings: 15 / 30"),
+    },
   ],
   mistakes: [
     {
       slip: "The lowest reading was used instead of the lowest quarter",
-      answer: ({ readings }) => (Math.min(...readings) * readings.length) / readings.reduce((sum, x) => sum + x, 0),
+      answer: ({ readings }) => smallest(readings) / mean(readings),
     },
     {
       slip: "The lowest half was used instead of the lowest quarter",
-      answer: ({ readings }) => lowestShare(readings, 2),
+      answer: ({ readings }) => meanOfLowest(readings, Math.ceil(readings.length / 2)) / mean(readings),
+    },
+    {
+      slip: "A quarter of the readings was rounded down",
+      answer: ({ readings }) => meanOfLowest(readings, Math.floor(readings.length / 4)) / mean(readings),
     },
     {
       slip: "The quarter was taken from the wet end",
-      answer: ({ readings }) =>
-        -lowestShare(
-          readings.map((x) => -x),
-          4,
-        ) * -1,
+      answer: ({ readings }) => meanOfHighest(readings, Math.ceil(readings.length / 4)) / mean(readings),
+    },
+    {
+      slip: "The mean deviation was used: that is Christiansen's coefficient",
+      answer: ({ readings }) => 1 - meanDeviation(readings, mean(readings)) / mean(readings),
     },
   ],
-  seeAlso: ["GROSS_WATER"],
+  seeAlso: ["UNIFORMITY_AUDIT", "CU_CHRISTIANSEN", "GROSS_WATER", "RUN_TIME_MULTIPLIER"],
+  caution:
+    "Below 0.60 a longer run floods the wet pots before the driest quarter is served: mend the system before scheduling on it.",
   compute({ readings }, show, { noAnswer }) {
-    if (readings.every((reading) => reading === 0)) {
-      throw noAnswer("readings are all 0; there is no mean to hold the driest quarter against", "readings");
-    }
-    return lowQuarter(readings, show);
+    const n = showCount(readings, show);
+    const low = showLowQuarter(readings, n, show);
+    const m = showMean(readings, show);
+    if (m === 0) throw noAnswer(NO_MEAN, "readings");
+    return showDu(low, m, show);
   },
 });
-
-/** The mean of the lowest n-th part over the mean of all. */
-function lowestShare(readings: readonly number[], parts: number): number {
-  const sorted = [...readings].sort((a, b) => a - b);
-  const lowest = sorted.slice(0, Math.ceil(readings.length / parts));
-  const mean = (values: readonly number[]): number => values.reduce((sum, x) => sum + x, 0) / values.length;
-  return mean(lowest) / mean(sorted);
-}

@@ -24,3 +24,25 @@ export const DU_USUAL = {
   high: "hardly ever this even: look for a copied reading",
   source: cite("AE194", "below 60 % low, 80 % and more high"),
 } as const;
+
+export const CU_USUAL = {
+  us: [0.65, 0.95],
+  metric: [0.65, 0.95],
+  low: "wind, spacing or pressure is wrong: look at the layout before the clock",
+  high: "hardly ever this even: look for a copied reading",
+  source: cite("OVERTON2014", "0.86 in the middle of a nursery field, 0.69 at its end"),
+} as const;
+
+export const STATISTICAL_USUAL = {
+  us: [0.7, 0.98],
+  metric: [0.7, 0.98],
+  low: "emitters differ much: look for plugged ones, then at the pressure",
+  high: "hardly ever this even: look for a copied reading",
+  source: cite("SOILS456", "should be higher than 0.80, 0.90 is better"),
+} as const;
+
+/** Assumptions that every measure of evenness shares. */
+export const AMOUNTS_NOT_SECONDS = "Readings must be amounts or flows, not the seconds to fill a bottle.";
+export const LOWEST_SECONDS =
+  "Readings must be amounts or flows. Seconds to fill a bottle run the other way: their lowest quarter is the wettest.";
+export const DAY_OF_THE_TEST = "Holds for the day, the wind and the pressure of the test.";

@@ -1,4 +1,4 @@
-import type { NumberParam } from "../../../kernel";
+import type { NumberParam, Show } from "../../../kernel";
 
 const MILLISECONDS_PER_DAY = 86_400_000;
 /** Serial number of 1 January 1970 in the 1900 system. */
@@ -8,6 +8,11 @@ const SERIAL_1970 = 25_569;
 export function dayOfYear(date: number): number {
   const year = new Date((date - SERIAL_1970) * MILLISECONDS_PER_DAY).getUTCFullYear();
   return date - SERIAL_1970 - Date.UTC(year, 0, 1) / MILLISECONDS_PER_DAY + 1;
+}
+
+/** The day of the year on symbol `date`. */
+export function dayOfYearStep(date: number, show: Show): number {
+  return show("J = INT(date) - DATE(YEAR(date), 1, 0)", dayOfYear(date), "day of year", "Day of the year");
 }
 
 export const DATE_PARAM = {

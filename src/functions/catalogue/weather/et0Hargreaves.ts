@@ -11,7 +11,7 @@ export const et0Hargreaves = defineFunction({
   source: cite("FAO56", "Eq. 52, with Ra by Eqs 21 to 25"),
   assumptions: [
     "For days without humidity, wind and sun; good over five days or more, rough for a single one. Windy or humid places differ: compare with a station.",
-    "Outdoor weather; inside a house use a radiation method.",
+    "Outdoor weather; inside a house use a radiation method (ET0_GREENHOUSE).",
     "Grass reference, so the crop coefficient must be on grass too.",
     "Below a mean of -17.8 C (0 F) the formula turns negative; the answer is then 0.",
   ],
@@ -55,7 +55,7 @@ export const et0Hargreaves = defineFunction({
       instead: ({ latitude }) => ({ latitude: -latitude }),
     },
   ],
-  seeAlso: ["ET0_TABLE", "ET0_PENMAN_MONTEITH", "PLANT_WATER_DEMAND"],
+  seeAlso: ["ET0_TABLE", "ET0_PENMAN_MONTEITH", "ET0_GREENHOUSE", "PLANT_WATER_DEMAND"],
   caution: "An estimate for a reference surface; a single day may be 10 to 20 % off. Check with a weighed pot.",
   compute({ tmax, tmin, latitude, date }, show, { refuse }) {
     if (tmin > tmax) throw refuse("tmin", tmin, `it must be tmax (${tmax}) or less`);

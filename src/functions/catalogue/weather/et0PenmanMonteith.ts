@@ -1,15 +1,10 @@
 import { cite, defineFunction, silentShowFor, UNITS_PARAM, type NumberParam } from "../../../kernel";
 import { DATE_PARAM, LATITUDE_PARAM } from "./dayOfYear";
 import { penmanMonteith, type PenmanMonteithDay } from "./penmanMonteith";
+import { SOLAR_PARAM } from "./radiation";
 import { TMAX_PARAM, TMIN_PARAM } from "./temperature";
-
-const HUMIDITY = {
-  quantity: "percent",
-  above: 1,
-  atMost: 100,
-  guard: "1 or less is a fraction typed for a percentage",
-  hint: "percent, so 62 and not 0.62",
-} as const satisfies Partial<NumberParam>;
+import { RH_MAX_PARAM, RH_MIN_PARAM } from "./vaporPressure";
+import { WIND_HEIGHT, WIND_PARAM } from "./wind";
 
 export const ELEVATION_PARAM = {
   quantity: "length",
@@ -18,17 +13,6 @@ export const ELEVATION_PARAM = {
   atMost: 9000,
   guard: "no land lies outside these",
   about: "Elevation above sea level; 0 is a value, so a blank cell that a host sends as 0 counts as sea level",
-} as const satisfies NumberParam;
-
-export const SOLAR_PARAM = {
-  quantity: "radiation",
-  symbol: "Rs",
-  above: 0,
-  atMost: 50,
-  guard: "more than reaches the top of the atmosphere anywhere",
-  about: "Solar radiation of the day at the ground",
-  hint: "W/m2 as a mean of 24 h x 0.0864, langleys x 0.0419",
-  usual: { us: [1, 32], metric: [1, 32], source: cite("FAO56", "Annex 2, Table 2.6 times 0.75") },
 } as const satisfies NumberParam;
 
 interface StationDay {
@@ -67,35 +51,23 @@ export const et0PenmanMonteith = defineFunction({
   source: [cite("FAO56", "Eq. 6, with Eqs 7, 8, 11 to 13, 17, 21 to 25, 37 to 40, 47")],
   assumptions: [
     "Daily step, soil heat flux 0, grass reference. Clear-sky radiation by Eq. 37; the ratio to it is limited to 1.",
-    "Open field. In a house the wind is close to 0 and the answer is wrong: use a radiation method there, with the transmission applied to the radiation only.",
+    "Open field. In a house the wind is close to 0 and the answer is wrong: use a radiation method there (ET0_GREENHOUSE), with the transmission applied to the radiation only.",
     "No floor is put on the wind; where it is 0 or not known, FAO-56 advises 0.5 m/s (1.1 mph) or more.",
     "A result below 0 (dew) is given as 0.",
   ],
   params: {
     tmax: TMAX_PARAM,
     tmin: TMIN_PARAM,
-    rh_max: { ...HUMIDITY, symbol: "RHx", about: "Highest relative humidity of the day, 1 to 100" },
-    rh_min: { ...HUMIDITY, symbol: "RHn", about: "Lowest relative humidity of the day, 1 to 100" },
-    wind_speed: {
-      quantity: "wind",
-      symbol: "uz",
-      atLeast: 0,
-      atMost: 60,
-      guard: "a daily mean beyond a hurricane is a wrong unit",
-      about: "Mean wind of the day; 0 is a value, so a blank cell that a host sends as 0 counts as calm",
-      hint: "look at the units: km/h / 3.6 = m/s",
-    },
+    rh_max: RH_MAX_PARAM,
+    rh_min: RH_MIN_PARAM,
+    wind_speed: WIND_PARAM,
     solar_radiation: SOLAR_PARAM,
     latitude: LATITUDE_PARAM,
     elevation: ELEVATION_PARAM,
     date: DATE_PARAM,
     units: UNITS_PARAM,
     wind_height: {
-      quantity: "length",
-      symbol: "zw",
-      atLeast: 0.5,
-      atMost: 200,
-      guard: "heights at which the logarithmic profile over grass is used",
+      ...WIND_HEIGHT,
       mayBeLeftOut: true,
       about: "Height of the anemometer; left out, the wind is that at 2 m (6.56 ft)",
     },
@@ -170,7 +142,7 @@ export const et0PenmanMonteith = defineFunction({
       instead: ({ elevation, units }) => (units === "metric" ? { elevation: elevation / 0.3048 } : {}),
     },
   ],
-  seeAlso: ["ET0_HARGREAVES", "ET0_TABLE", "PLANT_WATER_DEMAND"],
+  seeAlso: ["ET0_HARGREAVES", "ET0_TABLE", "SOLAR_FROM_SUNSHINE", "WIND_AT_2M", "ET0_GREENHOUSE", "PLANT_WATER_DEMAND"],
   caution: "An estimate for a reference surface; a single day may be 10 to 20 % off. Check with a weighed pot.",
   compute(given, show, { refuse }) {
     const { tmax, tmin, rh_max, rh_min } = given;

@@ -174,14 +174,15 @@ export const et0Table = defineFunction({
     },
   ],
   mistakes: [],
-  seeAlso: ["ET0_HARGREAVES", "ET0_PENMAN_MONTEITH"],
+  seeAlso: ["ET0_HARGREAVES", "ET0_PENMAN_MONTEITH", "WATER_BALANCE"],
   caution: 'A day without data must be counted, not summed as 0: "" is not a day without demand.',
-  compute({ weather, latitude, elevation }, show, { system, refuse }) {
+  compute({ weather, latitude, elevation }, show, { system }) {
     const width = weather[0]?.length ?? 0;
     const layout = LAYOUTS[width];
     if (layout === undefined) {
       const itMust = "it must have 3 columns (date, tmax, tmin) or 7 (date, tmax, tmin, rh_max, rh_min, wind, solar)";
-      throw refuse("weather", `${width} ${width === 1 ? "column" : "columns"} wide`, itMust);
+      const wide = `${width} ${width === 1 ? "column" : "columns"} wide`;
+      throw new FunctionError("input", "weather", `ET0_TABLE: weather is ${wide}; ${itMust}`);
     }
     const place = { latitude, elevation, system };
     const bounds = columnBounds(layout, system);

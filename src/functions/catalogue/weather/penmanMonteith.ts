@@ -1,5 +1,7 @@
 import type { Show } from "../../../kernel";
 import { extraterrestrialRadiation } from "./radiation";
+import { saturationPressure, vaporPressures } from "./vaporPressure";
+import { heightFactor } from "./wind";
 
 export interface PenmanMonteithDay {
   readonly tmax: number;
@@ -15,55 +17,10 @@ export interface PenmanMonteithDay {
   readonly date: number;
 }
 
-/** Saturation vapour pressure at a temperature in C, kPa: FAO-56 Eq. 11. */
-export function saturationPressure(celsius: number): number {
-  return 0.6108 * Math.exp((17.27 * celsius) / (celsius + 237.3));
-}
-
-/** Wind at 2 m over grass from wind at another height, both in m/s and m: FAO-56 Eq. 47. */
-export function windAtTwoMetres(speed: number, height: number): number {
-  return (speed * 4.87) / Math.log(67.8 * height - 5.42);
-}
-
 function windInMetres({ wind, windHeight }: PenmanMonteithDay, show: Show): number {
   if (windHeight === null) return show.toMetric("u2 = uz", wind, "wind", "Wind at 2 m, in m/s");
   const speed = show.toMetric("um = uz", wind, "wind", "Measured wind, in m/s");
-  const height = show.toMetric("zm = zw", windHeight, "length", "Height of the anemometer, in m");
-  return show("u2 = um * 4.87 / LN(67.8 * zm - 5.42)", windAtTwoMetres(speed, height), "wind in m/s", "Wind at 2 m");
-}
-
-interface Vapor {
-  readonly saturated: number;
-  readonly actual: number;
-}
-
-function vaporPressures(maxC: number, minC: number, { rhMax, rhMin }: PenmanMonteithDay, show: Show): Vapor {
-  const atMax = show(
-    "ex = 0.6108 * EXP(17.27 * Tx / (Tx + 237.3))",
-    saturationPressure(maxC),
-    "vapor pressure",
-    "Saturation at the highest temperature",
-  );
-  const atMin = show(
-    "en = 0.6108 * EXP(17.27 * Tn / (Tn + 237.3))",
-    saturationPressure(minC),
-    "vapor pressure",
-    "Saturation at the lowest temperature",
-  );
-  return {
-    saturated: show(
-      "es = (ex + en) / 2",
-      (atMax + atMin) / 2,
-      "vapor pressure",
-      "Saturation of the day: the mean of both, not that of the mean temperature",
-    ),
-    actual: show(
-      "ea = (en * RHx / 100 + ex * RHn / 100) / 2",
-      ((atMin * rhMax) / 100 + (atMax * rhMin) / 100) / 2,
-      "vapor pressure",
-      "Actual vapour pressure",
-    ),
-  };
+  return show("u2 = um * fz", speed * heightFactor(windHeight, show), "wind in m/s", "Wind at 2 m");
 }
 
 const STEFAN_BOLTZMANN = 4.903e-9;
@@ -122,7 +79,7 @@ export function penmanMonteith(day: PenmanMonteithDay, show: Show): number {
     "slope of vapor pressure",
     "Slope of the saturation curve at the mean temperature",
   );
-  const { saturated, actual } = vaporPressures(maxC, minC, day, show);
+  const { saturated, actual } = vaporPressures(maxC, minC, day.rhMax, day.rhMin, show);
   const wind = windInMetres(day, show);
   const net = netRadiation(day, maxC, minC, elevation, actual, show);
   const et = show(

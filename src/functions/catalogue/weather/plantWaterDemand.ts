@@ -1,4 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
+import { AREA_PER_PLANT_PARAM, COVER_FACTOR_PARAM, CROP_COEFFICIENT_PARAM, REFERENCE_ET_PARAM } from "./demand";
 
 export const plantWaterDemand = defineFunction({
   name: "PLANT_WATER_DEMAND",
@@ -12,45 +13,11 @@ export const plantWaterDemand = defineFunction({
     "A weighed pot is the referee: correct the crop coefficient by it.",
   ],
   params: {
-    reference_et: {
-      quantity: "water depth",
-      symbol: "ET",
-      above: 0,
-      about: "Reference evapotranspiration of the day",
-      usual: {
-        us: [0.02, 0.5],
-        metric: [0.5, 12],
-        high: "looks like the other unit, or like a week's sum",
-        source: cite("FAO56", "Table 2, average reference evapotranspiration"),
-      },
-    },
-    crop_coefficient: {
-      quantity: "factor",
-      symbol: "Kc",
-      above: 0,
-      about: "Crop coefficient, on the same area",
-      usual: {
-        us: [0.3, 5],
-        metric: [0.3, 5],
-        high: "look at the area it was measured on",
-        source: cite("SCHUCH_BURGER", "container basis, 1 to 4.7 for high water users"),
-      },
-    },
-    area_per_plant: {
-      quantity: "area",
-      symbol: "A",
-      above: 0,
-      about: "Area per plant on which the coefficient is based",
-    },
+    reference_et: REFERENCE_ET_PARAM,
+    crop_coefficient: CROP_COEFFICIENT_PARAM,
+    area_per_plant: AREA_PER_PLANT_PARAM,
     units: UNITS_PARAM,
-    cover_factor: {
-      quantity: "factor",
-      symbol: "c",
-      above: 0,
-      default: 1,
-      about: "Measured demand under cover over demand outside",
-      usual: { us: [0.3, 1.2], metric: [0.3, 1.2], source: cite("PRACTICE", "shade and plastic houses") },
-    },
+    cover_factor: COVER_FACTOR_PARAM,
   },
   unitConstants: { k: "volume of a depth on an area" },
   result: { quantity: "volume", symbol: "V", about: "Net water for one plant for the day" },
@@ -81,7 +48,7 @@ export const plantWaterDemand = defineFunction({
       instead: ({ crop_coefficient }) => ({ crop_coefficient: 1 / crop_coefficient }),
     },
   ],
-  seeAlso: ["ET0_HARGREAVES", "ET0_PENMAN_MONTEITH", "GROSS_WATER"],
+  seeAlso: ["ET0_HARGREAVES", "ET0_PENMAN_MONTEITH", "CROP_COEFFICIENT", "WATER_BALANCE", "GROSS_WATER"],
   caution: "A demand that is too low dries plants out. Check the answer with a weighed pot before changing the clock.",
   compute(given, show, { constants: { k } }) {
     const { reference_et: et, crop_coefficient: kc, area_per_plant: area, cover_factor: cover } = given;
