@@ -3,6 +3,7 @@ import { catalogue } from "../../src/functions/catalogue";
 import {
   FunctionError,
   fullNumber,
+  isScalar,
   isTable,
   plainFormula,
   readArguments,
@@ -32,6 +33,11 @@ const PLAIN_CLOSENESS = 1e-9;
 const WITHOUT_PLAIN_FORMULA: Readonly<Record<string, string>> = {
   "PAYBACK_YEARS(10000, {3000; 4000; 5000}) = 2.6": "the year of the crossing is found by counting through the savings",
 };
+
+/** Functions that tell about another function or mark a number: they have no working of their own. */
+function calculatesNothing({ group, result }: Entry): boolean {
+  return group === "Teaching and audit" && !isScalar(result);
+}
 
 type EngineName = "HyperFormula" | "IronCalc";
 
@@ -91,7 +97,9 @@ function randomCalls(entry: Entry): CatalogueExample[] {
   );
 }
 
-const randomExamples = catalogue.map((entry) => ({ name: entry.name, calls: randomCalls(entry) }));
+const randomExamples = catalogue
+  .filter((entry) => !calculatesNothing(entry))
+  .map((entry) => ({ name: entry.name, calls: randomCalls(entry) }));
 
 describe("every recorded step is what a spreadsheet makes of its formula", () => {
   const sheet = new FormulaSheet();
@@ -104,7 +112,8 @@ describe("every recorded step is what a spreadsheet makes of its formula", () =>
 
   test("every example records a step with a formula", () => {
     const titles = new Set(checks.map(({ title }) => title.split(": ")[0]));
-    expect(catalogueExamples.filter(({ title }) => !titles.has(title.split(": ")[0] ?? ""))).toEqual([]);
+    const wanted = catalogueExamples.filter(({ entry }) => !calculatesNothing(entry));
+    expect(wanted.filter(({ title }) => !titles.has(title.split(": ")[0] ?? ""))).toEqual([]);
   });
 });
 
