@@ -30,6 +30,7 @@ export interface EngineParameter {
   readonly description: string;
   readonly type: readonly string[];
   readonly optional?: true;
+  readonly repeating?: true;
   readonly acceptMatrix: boolean;
   readonly acceptErrors: boolean;
   readonly proposalValues?: readonly { readonly value: string; readonly label: string }[];

@@ -26,7 +26,8 @@ function describeParameter(parameter: Parameter): EngineParameter {
     name: parameter.name,
     description: parameter.unit ? `${parameter.about} (${parameter.unit})` : parameter.about,
     type: [parameter.shape === "range" ? "RANGE" : "ANY"],
-    ...(parameter.optional && { optional: true }),
+    ...(parameter.optional && !parameter.repeating && { optional: true }),
+    ...(parameter.repeating && { repeating: true }),
     ...(parameter.words?.length && { proposalValues: parameter.words.map((word) => ({ value: word, label: "" })) }),
     // Without this the engine would call once per cell of a range; refusing a range is for the functions, in the same words as everywhere.
     acceptMatrix: true,

@@ -1,3 +1,4 @@
+import { onSheet } from "./reference";
 import { HostFailure, type CellFound, type SheetHost } from "./sheetHost";
 
 interface CellReading {
@@ -19,10 +20,6 @@ export interface PageSheet {
 
 function firstCell(range: string): string {
   return range.split(":")[0] ?? range;
-}
-
-function onSheet(sheet: string, address: string): string {
-  return `'${sheet.replace(/'/g, "''")}'!${address}`;
 }
 
 function foundIn({ value, message }: CellReading): CellFound {

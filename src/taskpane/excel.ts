@@ -1,23 +1,10 @@
 /** Excel through Office.js: the only file that names Excel and Office. */
+import { sentenceFor } from "./excelSentences";
+import { columnName, placeOf } from "./reference";
 import { HostFailure, type CellFound, type FormulaCell, type Rows, type SheetHost } from "./sheetHost";
 
 const MOST_CELLS = 100_000;
-
-const SENTENCES: Readonly<Record<string, string>> = {
-  InvalidSelection: "Click a cell of this workbook first: another workbook or a drawing is selected.",
-  InvalidOperationInCellEditMode: "A cell is being edited. Finish it with Enter or Escape, then try again.",
-  AccessDenied: "This sheet is protected. Unprotect it, or choose a cell that is open.",
-  GeneralException: "Excel did not take that. Choose a single cell of an open sheet and try again.",
-  ItemNotFound: "That sheet, range or name is not in this workbook.",
-  InvalidReference: "That is not a range of this workbook.",
-  InvalidArgument: "Excel did not take that formula. Check the cells that it names.",
-};
-
-function sentenceFor(error: unknown): HostFailure {
-  if (error instanceof HostFailure) return error;
-  const code = (error as { code?: string }).code ?? "";
-  return new HostFailure(SENTENCES[code] ?? `Excel could not do that (${code === "" ? "no reason given" : code}).`);
-}
+const READ_AT_ONCE = 50_000;
 
 async function run<T>(work: (context: Excel.RequestContext) => Promise<T>): Promise<T> {
   try {
@@ -33,61 +20,55 @@ async function change<T>(work: (context: Excel.RequestContext) => Promise<T>): P
   try {
     return await Excel.run(options, work);
   } catch (error) {
-    if ((error as { code?: string }).code === "UndoNotSupported") return run(work);
+    if ((error as { code?: string } | null)?.code === "UndoNotSupported") return run(work);
     throw sentenceFor(error);
   }
 }
 
-const ERROR_VALUE = /^#(?:VALUE!|N\/A|REF!|DIV\/0!|NUM!|NAME\?|NULL!|BUSY!|SPILL!|CALC!|CONNECT!)/;
+type CellsRead = Pick<Excel.Range, "values" | "valueTypes">;
 
-function foundIn(value: unknown): CellFound {
-  if (typeof value === "string" && ERROR_VALUE.test(value)) return { code: value, message: "" };
-  if (value === "" || value === null || value === undefined) return null;
-  return value as CellFound;
+/** What stands in a cell of a range that was read; the host gives an error as text, and tells it by its type only. */
+function foundAt({ values, valueTypes }: CellsRead, row: number, column: number): CellFound {
+  const value: unknown = values[row]?.[column];
+  if (valueTypes[row]?.[column] === Excel.RangeValueType.error) return { code: String(value), message: "" };
+  return value === "" || value === undefined ? null : (value as CellFound);
 }
 
-function formulaIn(content: unknown): string | null {
-  return typeof content === "string" && content.startsWith("=") ? content : null;
+function rowsIn(range: CellsRead): Rows {
+  return range.values.map((cells, row) => cells.map((_cell, column) => foundAt(range, row, column)));
 }
 
-interface Place {
-  readonly sheet: string | null;
-  readonly range: string;
+/** A cell of text that looks like a formula has that text as its value too. */
+function formulaIn(content: unknown, value: unknown): string | null {
+  return typeof content === "string" && content.startsWith("=") && content !== value ? content : null;
 }
 
-/** Splits "Plan!A1:B2" and "'Catch test'!A1"; Excel gives and takes both. */
-function placeOf(address: string): Place {
-  const at = address.lastIndexOf("!");
-  if (at < 0) return { sheet: null, range: address };
-  const name = address.slice(0, at);
-  const bare = name.startsWith("'") ? name.slice(1, -1).replace(/''/g, "'") : name;
-  return { sheet: bare, range: address.slice(at + 1) };
-}
+const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
 
-const REFERENCE = /^(?:(?:'(?:[^']|'')+'|[^'!\s]+)!)?\$?[A-Z]{1,3}\$?\d*(?::\$?[A-Z]{1,3}\$?\d*)?$/i;
-const NAME = /^[A-Za-z_\\][\w.\\]*$/;
-
-async function rangeOf(context: Excel.RequestContext, expression: string, sheet: string): Promise<Excel.Range | null> {
-  if (REFERENCE.test(expression)) {
-    const place = placeOf(expression);
-    return context.workbook.worksheets.getItem(place.sheet ?? sheet).getRange(place.range.replace(/\$/g, ""));
-  }
-  if (!NAME.test(expression)) return null;
-  const named = context.workbook.names.getItemOrNullObject(expression);
-  named.load("isNullObject");
+/** What a name of the workbook stands for; a sheet's own names go before the workbook's. */
+async function namedRows(context: Excel.RequestContext, name: string, sheet: string): Promise<Rows | null> {
+  const { worksheets, names } = context.workbook;
+  const candidates = [worksheets.getItem(sheet).names, names].map((each) => each.getItemOrNullObject(name));
+  for (const candidate of candidates) candidate.load("isNullObject,type,value");
   await context.sync();
-  return named.isNullObject ? null : named.getRange();
+  const item = candidates.find(({ isNullObject }) => !isNullObject);
+  if (item === undefined) return null;
+  if (item.type === Excel.NamedItemType.range) return valuesOf(context, item.getRange());
+  const isConstant = item.type !== Excel.NamedItemType.array && item.type !== Excel.NamedItemType.error;
+  return isConstant ? [[item.value as CellFound]] : null;
 }
 
 async function valuesOf(context: Excel.RequestContext, range: Excel.Range): Promise<Rows> {
   range.load("cellCount");
   await context.sync();
+  // Excel counts beyond 2 147 483 647 cells as -1.
   if (range.cellCount > MOST_CELLS || range.cellCount < 0) {
-    throw new HostFailure(`That range is too large to be shown here; choose ${MOST_CELLS} cells or fewer.`);
+    const most = MOST_CELLS.toLocaleString("en");
+    throw new HostFailure(`That range is too large to be read here: name ${most} cells or fewer, not whole columns.`);
   }
-  range.load("values");
+  range.load("values,valueTypes");
   await context.sync();
-  return range.values.map((row) => row.map(foundIn));
+  return rowsIn(range);
 }
 
 async function selectedRange(context: Excel.RequestContext): Promise<Excel.Range> {
@@ -99,9 +80,15 @@ async function selectedRange(context: Excel.RequestContext): Promise<Excel.Range
 
 async function firstCellOf(context: Excel.RequestContext, range: Excel.Range): Promise<Excel.Range> {
   const cell = range.getCell(0, 0);
-  cell.load("address,formulas,values,text");
+  cell.load("address,formulas,values,valueTypes,text");
   await context.sync();
   return cell;
+}
+
+/** The address of a range without its sheet, and the sheet. */
+function placeOfRange({ address }: Pick<Excel.Range, "address">): { readonly sheet: string; readonly range: string } {
+  const { sheet, range } = placeOf(address) ?? { sheet: null, range: address };
+  return { sheet: sheet ?? "", range };
 }
 
 export const excel: SheetHost = {
@@ -111,20 +98,20 @@ export const excel: SheetHost = {
     run(async (context) => {
       const range = await selectedRange(context);
       const cell = await firstCellOf(context, range);
-      const { sheet, range: address } = placeOf(range.address);
       return {
-        sheet: sheet ?? "",
-        range: address,
+        ...placeOfRange(range),
         cells: range.cellCount,
-        formula: formulaIn(cell.formulas[0]?.[0]),
-        found: foundIn(cell.values[0]?.[0]),
+        formula: formulaIn(cell.formulas[0]?.[0], cell.values[0]?.[0]),
+        found: foundAt(cell, 0, 0),
       };
     }),
 
   evaluate: (expression, sheet) =>
     run(async (context) => {
-      const range = await rangeOf(context, expression, sheet);
-      return range === null ? null : valuesOf(context, range);
+      const place = placeOf(expression);
+      if (place === null) return NAME.test(expression) ? namedRows(context, expression, sheet) : null;
+      const target = context.workbook.worksheets.getItem(place.sheet ?? sheet);
+      return valuesOf(context, target.getRange(place.range.replace(/\$/g, "")));
     }),
 
   writeFormula: (formula, replace) =>
@@ -132,9 +119,12 @@ export const excel: SheetHost = {
       const range = await selectedRange(context);
       if (range.cellCount !== 1) throw new HostFailure("Select one cell for the formula, then insert it.");
       const cell = await firstCellOf(context, range);
+      const address = placeOfRange(cell).range;
       const present: unknown = cell.formulas[0]?.[0];
-      const address = placeOf(cell.address).range;
-      if (!replace && present !== "") return { occupiedBy: String(present), address };
+      if (!replace && present !== "") {
+        const isFormula = formulaIn(present, cell.values[0]?.[0]) !== null;
+        return { occupiedBy: isFormula ? String(present) : cell.text[0]?.[0] || String(present), address };
+      }
       cell.formulas = [[formula]];
       await context.sync();
       return { written: address };
@@ -145,9 +135,9 @@ export const excel: SheetHost = {
       const sheet = context.workbook.worksheets.getActiveWorksheet();
       const used = sheet.getUsedRangeOrNullObject();
       sheet.load("name");
-      used.load("isNullObject,address,formulas,values,rowIndex,columnIndex");
+      used.load("isNullObject,rowIndex,columnIndex,rowCount,columnCount");
       await context.sync();
-      return { sheet: sheet.name, cells: used.isNullObject ? [] : formulaCells(used) };
+      return { sheet: sheet.name, cells: used.isNullObject ? [] : await formulasWithin(context, sheet, used) };
     }),
 
   enter: (sheet, cells) =>
@@ -158,38 +148,56 @@ export const excel: SheetHost = {
     }),
 
   onSelection(listener) {
-    const handler = (): Promise<void> => Promise.resolve(listener());
-    let registered: OfficeExtension.EventHandlerResult<Excel.SelectionChangedEventArgs> | null = null;
-    run(async (context) => {
-      registered = context.workbook.onSelectionChanged.add(handler);
+    let stopped = false;
+    const handler = (): Promise<void> => Promise.resolve(stopped ? undefined : listener());
+    const adding = run(async (context) => {
+      const added = context.workbook.onSelectionChanged.add(handler);
       await context.sync();
-    }).catch(() => undefined);
+      return added;
+    });
+    // Without the event the pane still has its button to look at the selected cell.
+    adding.catch(() => undefined);
     return () => {
-      const added = registered;
-      if (added === null) return;
-      Excel.run(added.context, async (context) => {
-        added.remove();
-        await context.sync();
-      }).catch(() => undefined);
+      stopped = true;
+      adding.then(removeHandler).catch(() => undefined);
     };
   },
 };
 
-const LETTERS = 26;
-const LETTER_A = 65;
-
-function columnName(index: number): string {
-  const last = String.fromCharCode(LETTER_A + (index % LETTERS));
-  return index < LETTERS ? last : columnName(Math.floor(index / LETTERS) - 1) + last;
+/** The host takes a handler away only in the context in which it was added. */
+function removeHandler(added: OfficeExtension.EventHandlerResult<Excel.SelectionChangedEventArgs>): Promise<void> {
+  return Excel.run(added.context as Excel.RequestContext, async (context) => {
+    added.remove();
+    await context.sync();
+  });
 }
 
-function formulaCells({ formulas, values, rowIndex, columnIndex }: Excel.Range): FormulaCell[] {
+/** Read in blocks of rows, because the host hands over only so much at once. */
+async function formulasWithin(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  { rowIndex, columnIndex, rowCount, columnCount }: Excel.Range,
+): Promise<FormulaCell[]> {
+  const rowsAtOnce = Math.max(1, Math.floor(READ_AT_ONCE / columnCount));
+  const found: FormulaCell[] = [];
+  for (let first = 0; first < rowCount; first += rowsAtOnce) {
+    const rows = Math.min(rowsAtOnce, rowCount - first);
+    const block = sheet.getRangeByIndexes(rowIndex + first, columnIndex, rows, columnCount);
+    block.load("formulas,values,valueTypes,rowIndex,columnIndex");
+    await context.sync();
+    found.push(...formulaCells(block));
+  }
+  return found;
+}
+
+function formulaCells(block: Excel.Range): FormulaCell[] {
+  const { formulas, values, rowIndex, columnIndex } = block;
   return formulas.flatMap((row, down) =>
     row.flatMap((content: unknown, across) => {
-      const formula = formulaIn(content);
+      const formula = formulaIn(content, values[down]?.[across]);
       if (formula === null) return [];
       const address = `${columnName(columnIndex + across)}${rowIndex + down + 1}`;
-      return [{ address, formula, found: foundIn(values[down]?.[across]) }];
+      return [{ address, formula, found: foundAt(block, down, across) }];
     }),
   );
 }
@@ -201,8 +209,12 @@ export async function excelWhenReady(library: HTMLScriptElement | null): Promise
   if (library === null) return null;
   await libraryLoaded(library);
   if (typeof Office === "undefined") return null;
-  const { host } = await Office.onReady();
-  return host === Office.HostType.Excel ? excel : null;
+  try {
+    const { host } = await Office.onReady();
+    return host === Office.HostType.Excel ? excel : null;
+  } catch {
+    return null;
+  }
 }
 
 function libraryLoaded(library: HTMLScriptElement): Promise<void> {

@@ -1,15 +1,18 @@
 /** Explains the selected cell: each call of ours in it with its real numbers, its working, and what is wrong with it. */
-import { isLiteral, ourCalls, simpleValue, type CallArgument, type OurCall } from "./formula";
+import { ourCalls, type OurCall } from "./formula";
 import {
   unitFor,
   type Answer,
   type Argument,
   type FunctionHelp,
   type Library,
+  type Parameter,
   type Step,
   type UnitSystem,
 } from "./library";
-import type { CellFound, Rows, Selection, SheetHost } from "./sheetHost";
+import { Resolver, type Resolved } from "./resolver";
+import type { Selection, SheetHost } from "./sheetHost";
+import { isError, shownRows } from "./shown";
 
 export interface ExplainedArgument {
   readonly name: string;
@@ -20,6 +23,12 @@ export interface ExplainedArgument {
   readonly verdict: string;
 }
 
+export interface CallError {
+  readonly code: string;
+  readonly message: string;
+  readonly argument: string | null;
+}
+
 export interface ExplainedCall {
   readonly entry: FunctionHelp;
   readonly text: string;
@@ -28,9 +37,9 @@ export interface ExplainedCall {
   readonly answer: Answer | null;
   readonly verdict: string;
   readonly steps: readonly Step[];
-  readonly error: { readonly code: string; readonly message: string; readonly argument: string | null } | null;
-  /** Arguments that only the sheet itself can work out. */
-  readonly unresolved: readonly string[];
+  readonly error: CallError | null;
+  /** Arguments that could not be read here, and why; "" where only the sheet can work them out. */
+  readonly unresolved: readonly { readonly text: string; readonly reason: string }[];
 }
 
 export type Explanation =
@@ -43,60 +52,8 @@ export type Explanation =
       readonly unknown: readonly string[];
     };
 
-function isError(found: CellFound): found is { readonly code: string; readonly message: string } {
-  return typeof found === "object" && found !== null;
-}
-
-const MOST_SHOWN = 6;
-
-export function shownCell(found: CellFound): string {
-  if (found === null) return "empty";
-  if (isError(found)) return found.message === "" ? found.code : `${found.code}: ${found.message}`;
-  if (typeof found === "number") return String(Number(found.toPrecision(6)));
-  return typeof found === "boolean" ? String(found).toUpperCase() : found;
-}
-
-export function shownRows(rows: Rows): string {
-  const cells = rows.flat();
-  if (cells.length === 1) return shownCell(cells[0] ?? null);
-  const some = cells.slice(0, MOST_SHOWN).map(shownCell).join(", ");
-  return `${cells.length} cells: ${some}${cells.length > MOST_SHOWN ? ", ..." : ""}`;
-}
-
-type Resolved = { readonly rows: Rows } | "left out" | "unresolved";
-
-class Resolver {
-  constructor(
-    private readonly host: SheetHost,
-    private readonly sheet: string,
-    private readonly formula: string,
-  ) {}
-
-  async resolve({ node, text }: CallArgument): Promise<Resolved> {
-    if (node === null || text === "") return "left out";
-    if (isLiteral(node)) return { rows: [[simpleValue(node, () => undefined, this.formula) ?? null]] };
-    const rows = await this.host.evaluate(text, this.sheet);
-    if (rows !== null) return { rows };
-    const value = await this.simple({ node, text });
-    return value === undefined ? "unresolved" : { rows: [[value]] };
-  }
-
-  /** Operators on cells, where the host cannot work out an expression by itself. */
-  private async simple({ node }: CallArgument): Promise<number | string | boolean | undefined> {
-    const cells = new Map<string, number | string | boolean | undefined>();
-    const wanted: string[] = [];
-    if (node === null) return undefined;
-    simpleValue(node, (text) => (wanted.push(text), 0), this.formula);
-    for (const text of wanted) {
-      const found = (await this.host.evaluate(text, this.sheet))?.[0]?.[0];
-      cells.set(text, typeof found === "object" ? undefined : found);
-    }
-    return simpleValue(node, (text) => cells.get(text), this.formula);
-  }
-}
-
 function argumentOf(resolved: Resolved): Argument {
-  if (typeof resolved === "string") return undefined;
+  if (resolved.kind !== "cells") return undefined;
   const { rows } = resolved;
   return rows.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows;
 }
@@ -110,20 +67,35 @@ function systemOf(entry: FunctionHelp, given: readonly Argument[]): UnitSystem |
 interface Outcome {
   readonly answer: Answer | null;
   readonly steps: readonly Step[];
-  readonly error: ExplainedCall["error"];
+  readonly error: CallError | null;
 }
+
+const NOTHING: Outcome = { answer: null, steps: [], error: null };
 
 export function workOut(library: Library, name: string, given: readonly Argument[]): Outcome {
   try {
     return { answer: library.call(name, given), steps: library.working(name, given), error: null };
   } catch (thrown) {
-    const {
-      code = "#VALUE!",
-      message,
-      argument = null,
-    } = thrown as { code?: string; message: string; argument?: string | null };
-    return { answer: null, steps: [], error: { code, message, argument } };
+    const { code = "#VALUE!", message, argument = null } = thrown as Partial<CallError> & Error;
+    return { ...NOTHING, error: { code, message, argument } };
   }
+}
+
+function parameterAt({ params }: FunctionHelp, index: number): Parameter | undefined {
+  const last = params[params.length - 1];
+  return params[index] ?? (last?.repeating === true ? last : undefined);
+}
+
+/** An error that came with an argument says by itself neither which one nor what to do. */
+function withItsArgument(entry: FunctionHelp, outcome: Outcome, resolved: readonly Resolved[]): Outcome {
+  const { error } = outcome;
+  if (error === null || error.argument !== null) return outcome;
+  const holdsIt = (found: Resolved): boolean =>
+    found.kind === "cells" && found.rows.flat().some((cell) => isError(cell) && cell.code === error.code);
+  const parameter = parameterAt(entry, resolved.findIndex(holdsIt));
+  if (parameter === undefined) return outcome;
+  const message = `${parameter.name} comes with the error ${error.code}. Mend that first.`;
+  return { ...outcome, error: { ...error, message } };
 }
 
 async function explainCall(
@@ -135,9 +107,13 @@ async function explainCall(
   const resolved = await Promise.all(call.args.map((argument) => resolver.resolve(argument)));
   const given = resolved.map(argumentOf);
   const system = systemOf(entry, given);
-  const unresolved = call.args.filter((_argument, index) => resolved[index] === "unresolved").map(({ text }) => text);
-  const outcome: Outcome =
-    unresolved.length > 0 ? { answer: null, steps: [], error: null } : workOut(library, call.name, given);
+  const unresolved = resolved.flatMap((found, index) =>
+    found.kind === "unresolved" ? [{ text: call.args[index]?.text ?? "", reason: found.reason }] : [],
+  );
+  const outcome =
+    unresolved.length > 0 ? NOTHING : withItsArgument(entry, workOut(library, call.name, given), resolved);
+  const result = outcome.answer ?? outcome.error;
+  if (result !== null) resolver.remember(call.text, result);
   const verdictOf = (argument: string, value: unknown): string =>
     typeof value === "number" ? library.verdict(call.name, argument, value, system ?? "us") : "";
   return {
@@ -148,12 +124,12 @@ async function explainCall(
     ...outcome,
     verdict: verdictOf("", outcome.answer),
     args: call.args.map(({ text }, index) => {
-      const parameter = entry.params[index];
-      const found = resolved[index] ?? "left out";
+      const parameter = parameterAt(entry, index);
+      const found = resolved[index];
       return {
         name: parameter?.name ?? `argument ${index + 1}`,
         text,
-        shown: typeof found === "string" ? found : shownRows(found.rows),
+        shown: found?.kind === "cells" ? shownRows(found.rows, parameter?.quantity) : (found?.kind ?? "left out"),
         unit: parameter === undefined ? "" : unitFor(parameter, system),
         verdict: parameter === undefined ? "" : verdictOf(parameter.name, given[index]),
       };
@@ -167,7 +143,7 @@ export async function explainSelected(library: Library, host: SheetHost): Promis
   const calls = ourCalls(selection.formula);
   if (calls === null) return { kind: "not readable", selection };
   if (calls.length === 0) return { kind: "nothing of ours", selection };
-  const resolver = new Resolver(host, selection.sheet, selection.formula);
+  const resolver = new Resolver(host, selection.sheet);
   const explained: ExplainedCall[] = [];
   const unknown: string[] = [];
   for (const call of calls) {

@@ -4,6 +4,9 @@ import { takesUnits, type Argument, type FunctionHelp, type Library, type Parame
 const POINTS = 61;
 const WIDER = 2.5;
 const NARROWER = 0.25;
+/** As many as anyone counts, where nothing better is known. */
+const FEW = 10;
+const FEWEST = 3;
 
 export interface Plot {
   readonly points: readonly { readonly x: number; readonly y: number }[];
@@ -22,12 +25,31 @@ export function plottable({ params, result }: FunctionHelp): readonly Parameter[
   );
 }
 
-function spanOf({ usual, quantity }: Parameter, present: number | null, system: UnitSystem): readonly [number, number] {
-  const range = usual?.[system];
-  const around = present === null || present === 0 ? null : [present * NARROWER, present * WIDER].sort((a, b) => a - b);
-  const [low, high] = range ?? (quantity === "fraction" ? [0, 1] : (around ?? [0, 1]));
-  if (present === null) return [low as number, high as number];
-  return [Math.min(low as number, present), Math.max(high as number, present)];
+type Span = readonly [low: number, high: number];
+
+function isWhole({ limits }: Parameter): boolean {
+  return limits.startsWith("a whole number");
+}
+
+/** Around the present value, or what a fraction or a count can be; null where nothing is known. */
+function spanAround(parameter: Parameter, present: number | null): Span | null {
+  if (parameter.quantity === "fraction") return [0, 1];
+  if (parameter.quantity === "count") return [1, Math.max(FEW, Math.ceil((present ?? 0) * WIDER))];
+  if (present === null || present === 0) return null;
+  return present > 0 ? [present * NARROWER, present * WIDER] : [present * WIDER, present * NARROWER];
+}
+
+/** Spans to try, the first that has a line is drawn: the usual range, then what lies around the present value. */
+function spansOf(parameter: Parameter, present: number | null, system: UnitSystem): readonly Span[] {
+  const spans = [parameter.usual?.[system], spanAround(parameter, present)];
+  const known = spans.filter((span): span is Span => span !== null && span !== undefined);
+  if (present === null) return known;
+  return known.map(([low, high]) => [Math.min(low, present), Math.max(high, present)]);
+}
+
+function valuesWithin([low, high]: Span, parameter: Parameter): readonly number[] {
+  const even = Array.from({ length: POINTS }, (_point, step) => low + ((high - low) * step) / (POINTS - 1));
+  return isWhole(parameter) ? [...new Set(even.map(Math.round))] : even;
 }
 
 function answerAt(
@@ -48,7 +70,31 @@ function answerAt(
   }
 }
 
-/** Null where too few points of the range have an answer to make a line. */
+interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+type AnswerAt = (x: number) => number | null;
+
+function pointsWithin(span: Span, parameter: Parameter, answer: AnswerAt): readonly Point[] {
+  return valuesWithin(span, parameter).flatMap((x) => {
+    const y = answer(x);
+    return y === null ? [] : [{ x, y }];
+  });
+}
+
+/** A line over a span; where answers fill a small part of it only, over that part. */
+function lineOver(span: Span, parameter: Parameter, answer: AnswerAt): readonly [Span, readonly Point[]] {
+  const points = pointsWithin(span, parameter, answer);
+  const first = points[0]?.x ?? span[0];
+  const last = points[points.length - 1]?.x ?? span[1];
+  if (points.length < FEWEST || last - first > (span[1] - span[0]) / 2) return [span, points];
+  const part: Span = [first, last];
+  return [part, pointsWithin(part, parameter, answer)];
+}
+
+/** Null where too few points have an answer to make a line. */
 export function plotOf(
   library: Library,
   entry: FunctionHelp,
@@ -60,15 +106,13 @@ export function plotOf(
   const padded = entry.params.map((_param, at) => given[at]);
   const value = padded[index] ?? parameter.default;
   const present = typeof value === "number" ? value : null;
-  const [low, high] = spanOf(parameter, present, takesUnits(entry) ? systemOf(entry, padded, system) : system);
-  const points = Array.from({ length: POINTS }, (_point, step) => low + ((high - low) * step) / (POINTS - 1)).flatMap(
-    (x) => {
-      const y = answerAt(library, entry, padded, index, x);
-      return y === null ? [] : [{ x, y }];
-    },
-  );
-  if (points.length < 3) return null;
-  const y = present === null ? null : answerAt(library, entry, padded, index, present);
+  const answer: AnswerAt = (x) => answerAt(library, entry, padded, index, x);
+  const spans = spansOf(parameter, present, takesUnits(entry) ? systemOf(entry, padded, system) : system);
+  const lines = spans.map((span) => lineOver(span, parameter, answer));
+  const [span, points] = lines.find(([, found]) => found.length >= FEWEST) ?? [];
+  if (span === undefined || points === undefined) return null;
+  const y = present === null ? null : answer(present);
+  const [low, high] = span;
   return { points, present: present === null || y === null ? null : { x: present, y }, low, high };
 }
 

@@ -1,4 +1,5 @@
 const STEPS = [1, 2, 5, 10];
+const ROUNDING = 1e-9;
 
 /** Round numbers between two ends, about as many as wanted. */
 export function ticks(low: number, high: number, wanted: number): readonly number[] {
@@ -7,7 +8,7 @@ export function ticks(low: number, high: number, wanted: number): readonly numbe
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = power * (STEPS.find((each) => each * power >= rough) ?? 10);
   const found: number[] = [];
-  for (let count = Math.ceil(low / step); count * step <= high; count += 1)
+  for (let count = Math.ceil(low / step - ROUNDING); count <= high / step + ROUNDING; count += 1)
     found.push(Number((count * step).toPrecision(12)));
   return found;
 }

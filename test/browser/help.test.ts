@@ -104,7 +104,7 @@ describe("the help beside the browser sheet", () => {
     for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press("Shift+ArrowRight");
     for (let presses = 0; presses < 3; presses += 1) await page.keyboard.press("Shift+ArrowDown");
     await help.openFunction("how even is my irrigation", "DU_LOW_QUARTER");
-    await help.frame.getByRole("button", { name: "Use the selected cells for readings" }).click();
+    await help.frame.getByRole("button", { name: "Use selected cells for readings" }).click();
     expect(await help.field("readings").inputValue()).toBe("'Catch test'!A6:D9");
     // 58 / 63, worked by hand in the opening workbook's test.
     await help.says(".answer", "0.920635");

@@ -219,6 +219,39 @@ export const conformance: readonly Row[] = [
     gives: { table: [["tmin is 20; it must be tmax (10) or less"], [""], [0]] },
   },
   {
+    title: "a row of a plan whose cell is empty says so, and the others run",
+    name: "ZONE_SEQUENCE",
+    given: [block(["A"], ["B"]), block([20], [null]), block([30], [25]), cell(60), cell(0.25)],
+    gives: {
+      table: [
+        ["zone", "start", "stop", "flow", "note"],
+        ["A", 0.25, 0.25 + 20 / 1440, 30, ""],
+        ["B", "", "", "", "left out: minutes is blank or 0; it must be more than 0 (min)"],
+        ["end of round", 0.25, 0.25 + 20 / 1440, 30, "1 left out"],
+      ],
+    },
+  },
+  {
+    title: "a row of a plan with nothing in it is no row",
+    name: "BOOM_PLAN",
+    given: [
+      block(["pots"], [null]),
+      block([4], [null]),
+      block([30], [null]),
+      cell(40),
+      cell(10),
+      cell(8),
+      cell("metric"),
+    ],
+    gives: {
+      table: [
+        ["section", "passes", "minutes", "volume"],
+        ["pots", 8, 24, 960],
+        ["total", 8, 24, 960],
+      ],
+    },
+  },
+  {
     title: "a cell of a table that cannot hold its number is an error of its own",
     name: "PULSE_SCHEDULE",
     given: [cell(1.7e308), cell(1), cell(0), cell(0.5), cell(1.7e308)],

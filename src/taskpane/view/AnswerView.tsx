@@ -1,5 +1,5 @@
 import type { Answer } from "../library";
-import { shownCell } from "./numbers";
+import { shownAnswer } from "../shown";
 
 type Cell = Exclude<Answer, readonly unknown[]>;
 type Table = Exclude<Answer, Cell>;
@@ -20,7 +20,7 @@ function TableView({ table }: { table: Table }) {
             <tr key={at}>
               {row.map((cell, across) => (
                 <td key={across} class={typeof cell === "number" ? "number" : ""}>
-                  {shownCell(cell)}
+                  {shownAnswer(cell)}
                 </td>
               ))}
             </tr>
@@ -36,7 +36,7 @@ export function AnswerView({ answer, unit }: { answer: Answer; unit: string }) {
   if (isTable(answer)) return <TableView table={answer} />;
   return (
     <p class="answer">
-      <strong>{shownCell(answer)}</strong> {unit}
+      <strong>{shownAnswer(answer)}</strong> {unit}
     </p>
   );
 }

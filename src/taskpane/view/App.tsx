@@ -1,9 +1,9 @@
-import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { useCallback, useEffect, useMemo, useRef, useState } from "preact/hooks";
 import type { Library, UnitSystem } from "../library";
 import { finderOf } from "../search";
 import type { SheetHost } from "../sheetHost";
 import { AboutPage } from "./AboutPage";
-import { PaneContext } from "./context";
+import { PaneContext, usePane } from "./context";
 import { ExplainPage } from "./ExplainPage";
 import { FindPage } from "./FindPage";
 import { FunctionPage } from "./FunctionPage";
@@ -35,18 +35,19 @@ function keptSystem(): UnitSystem {
 
 function useSystem(): [UnitSystem, (system: UnitSystem) => void] {
   const [system, setSystem] = useState<UnitSystem>(keptSystem);
-  const keep = (chosen: UnitSystem): void => {
+  const keep = useCallback((chosen: UnitSystem): void => {
     setSystem(chosen);
     try {
       localStorage.setItem(KEPT_UNITS, chosen);
     } catch {
       // The choice then lasts as long as the pane.
     }
-  };
+  }, []);
   return [system, keep];
 }
 
-function UnitsChoice({ system, onSystem }: { system: UnitSystem; onSystem: (system: UnitSystem) => void }) {
+function UnitsChoice() {
+  const { system, onSystem } = usePane();
   return (
     <fieldset class="units">
       <legend>Units shown here</legend>
@@ -101,10 +102,10 @@ function useFocusOnChange(place: string) {
 
 export function App({ library, host }: { library: Library; host: SheetHost }) {
   const place = usePlace();
-  const [system, setSystem] = useSystem();
+  const [system, onSystem] = useSystem();
   const [wanted, setWanted] = useState("");
   const finder = useMemo(() => finderOf(library.catalogue), [library]);
-  const pane = useMemo(() => ({ library, finder, host, system }), [library, finder, host, system]);
+  const pane = useMemo(() => ({ library, finder, host, system, onSystem }), [library, finder, host, system, onSystem]);
   const main = useFocusOnChange(place);
   const entry = library.catalogue.find(({ name }) => name === place);
   return (
@@ -112,11 +113,11 @@ export function App({ library, host }: { library: Library; host: SheetHost }) {
       <header>
         <p class="brand">Canyard</p>
         <Links place={place} />
-        <UnitsChoice system={system} onSystem={setSystem} />
+        <UnitsChoice />
       </header>
       <main ref={main}>
         {entry !== undefined ? (
-          <FunctionPage entry={entry} />
+          <FunctionPage key={entry.name} entry={entry} />
         ) : place === EXPLAIN ? (
           <ExplainPage />
         ) : place === ABOUT ? (

@@ -1,8 +1,15 @@
 import { useCallback, useEffect, useState } from "preact/hooks";
-import { explainSelected, shownCell, type ExplainedCall, type Explanation } from "../explain";
-import { holdsOurs, withShownNames } from "../formula";
-import { unitFor } from "../library";
+import {
+  explainSelected,
+  type CallError,
+  type ExplainedArgument,
+  type ExplainedCall,
+  type Explanation,
+} from "../explain";
+import { unitFor, type FunctionHelp } from "../library";
+import { repairSheet, type Repaired } from "../repair";
 import { HostFailure } from "../sheetHost";
+import { shownCell } from "../shown";
 import { AnswerView, Verdict } from "./AnswerView";
 import { usePane } from "./context";
 import { Steps } from "./Steps";
@@ -27,6 +34,53 @@ function useExplanation(): { explanation: Explanation | null; failure: string; l
   return { explanation, failure, look };
 }
 
+function ArgumentView({ argument }: { argument: ExplainedArgument }) {
+  const { name, text, shown, unit, verdict } = argument;
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd>
+        {text === "" ? (
+          "left out"
+        ) : (
+          <>
+            <code>{text}</code> {text !== shown && `is ${shown} `}
+            <span class="unit">{unit}</span>
+          </>
+        )}
+        {verdict !== "" && verdict !== "ok" && <span class="look"> Look: {verdict}.</span>}
+      </dd>
+    </div>
+  );
+}
+
+function ErrorView({ entry, error }: { entry: FunctionHelp; error: CallError }) {
+  const about = entry.params.find(({ name }) => name === error.argument)?.about;
+  return (
+    <div class="question">
+      <p class="look">
+        <strong>{error.code}</strong> {error.message}
+      </p>
+      {about !== undefined && (
+        <p>
+          Mend <code>{error.argument}</code>: {about}.
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Unresolved({ text, reason }: { text: string; reason: string }) {
+  return (
+    <p class="quiet">
+      <code>{text}</code>:{" "}
+      {reason === ""
+        ? "only the sheet can work this out. Put it into a cell of its own and point to that cell."
+        : reason}
+    </p>
+  );
+}
+
 function CallView({ call }: { call: ExplainedCall }) {
   const { entry, args, answer, error, steps, verdict, system, unresolved } = call;
   return (
@@ -36,38 +90,16 @@ function CallView({ call }: { call: ExplainedCall }) {
       </h2>
       <p>{entry.summary}.</p>
       <dl>
-        {args.map(({ name, text, shown, unit, verdict: about }) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd>
-              <code>{text === "" ? "left out" : text}</code> {text !== "" && text !== shown && <>is {shown} </>}
-              {text !== "" && <span class="unit">{unit}</span>}
-              {about !== "" && about !== "ok" && <span class="look"> Look: {about}.</span>}
-            </dd>
-          </div>
+        {args.map((argument, at) => (
+          <ArgumentView key={at} argument={argument} />
         ))}
       </dl>
       {answer !== null && <AnswerView answer={answer} unit={unitFor(entry.result, system)} />}
       <Verdict verdict={verdict} />
-      {error !== null && (
-        <div class="question">
-          <p class="look">
-            <strong>{error.code}</strong> {error.message}
-          </p>
-          {error.argument !== null && (
-            <p>
-              Mend <code>{error.argument}</code>:{" "}
-              {entry.params.find(({ name }) => name === error.argument)?.about ?? ""}.
-            </p>
-          )}
-        </div>
-      )}
-      {unresolved.length > 0 && (
-        <p class="quiet">
-          Only the sheet itself can work out {unresolved.join(" and ")}. Put that into a cell of its own and point to
-          it, to see this call explained.
-        </p>
-      )}
+      {error !== null && <ErrorView entry={entry} error={error} />}
+      {unresolved.map(({ text, reason }) => (
+        <Unresolved key={text} text={text} reason={reason} />
+      ))}
       <Steps steps={steps} system={system} />
     </section>
   );
@@ -75,67 +107,57 @@ function CallView({ call }: { call: ExplainedCall }) {
 
 function Found({ explanation }: { explanation: Explanation }) {
   const { selection } = explanation;
-  const where = `${selection.range} on ${selection.sheet}`;
-  if (explanation.kind === "calls") {
-    return (
-      <>
-        <p class="quiet">{where}</p>
-        <pre>
-          <code>{selection.formula}</code>
-        </pre>
-        {explanation.calls.map((call, at) => (
-          <CallView key={at} call={call} />
-        ))}
-        {explanation.unknown.map((name) => (
-          <p key={name} class="look">
-            There is no function {name} in this version.
-          </p>
-        ))}
-      </>
-    );
-  }
+  const { formula, found } = selection;
   return (
     <>
       <p>
-        {where}: {selection.formula === null ? shownCell(selection.found) : <code>{selection.formula}</code>}
+        {selection.range} on {selection.sheet}: <strong>{shownCell(found)}</strong>
       </p>
-      <p>
-        {explanation.kind === "not readable"
-          ? "This formula cannot be read: look for a missing bracket or quotation mark."
-          : "No function of Canyard stands in this cell. Select one that holds =CANYARD. and a name."}
-      </p>
+      {formula !== null && (
+        <pre>
+          <code>{formula}</code>
+        </pre>
+      )}
+      {explanation.kind === "not readable" && (
+        <p>This formula cannot be read. Look for a missing bracket or quotation mark.</p>
+      )}
+      {explanation.kind === "nothing of ours" && <p>There is no function of Canyard in this cell.</p>}
+      {explanation.kind === "calls" && explanation.calls.map((call, at) => <CallView key={at} call={call} />)}
+      {explanation.kind === "calls" &&
+        explanation.unknown.map((name) => (
+          <p key={name} class="look">
+            This version has no function {name}. <a href="#">Find the right one</a>.
+          </p>
+        ))}
     </>
   );
 }
 
-/** Cells of ours whose names the host has not bound, or that carry the form in which a file stores them. */
+function repairedText({ sheet, entered, stillUnknown }: Repaired): string {
+  if (entered.length === 0) return `Nothing to repair on ${sheet}.`;
+  const count = entered.length === 1 ? "1 cell was" : `${entered.length} cells were`;
+  const text = `${count} entered anew on ${sheet}: ${entered.join(", ")}.`;
+  if (stillUnknown.length === 0) return text;
+  return `${text} Not known to the sheet yet: ${stillUnknown.join(", ")}. Wait a moment and repair again.`;
+}
+
 function Repair() {
   const { host } = usePane();
   const [told, setTold] = useState("");
-  const repair = async (): Promise<void> => {
-    try {
-      const { sheet, cells } = await host.formulas();
-      const broken = cells.filter(({ formula, found }) => {
-        const code = typeof found === "object" && found !== null ? found.code : "";
-        return holdsOurs(formula) && (withShownNames(formula) !== null || code === "#NAME?" || code === "#BAD_EXPR");
-      });
-      const mended = broken.map(({ address, formula }) => ({ address, formula: withShownNames(formula) ?? formula }));
-      if (mended.length > 0) await host.enter(sheet, mended);
-      const count = mended.length === 1 ? "1 cell was" : `${mended.length} cells were`;
-      setTold(
-        mended.length === 0
-          ? `Nothing to repair on ${sheet}.`
-          : `${count} entered anew on ${sheet}: ${mended.map(({ address }) => address).join(", ")}.`,
-      );
-    } catch (error) {
-      setTold(error instanceof HostFailure ? error.message : "The sheet could not be repaired.");
-    }
+  const repair = (): void => {
+    repairSheet(host).then(
+      (repaired) => setTold(repairedText(repaired)),
+      (error: unknown) => setTold(error instanceof HostFailure ? error.message : "The sheet could not be repaired."),
+    );
   };
   return (
     <section>
       <h2>Repair this sheet</h2>
-      <p>Formulas typed before the functions were loaded stay #NAME?. This enters them anew.</p>
-      <button type="button" onClick={() => void repair()}>
+      <p>
+        For cells of Canyard that show #NAME?, or a formula with <code>_xldudf</code> in it. They are entered anew;
+        other cells stay as they are.
+      </p>
+      <button type="button" onClick={repair}>
         Look and repair
       </button>
       <p role="status">{told}</p>
@@ -151,7 +173,7 @@ export function ExplainPage() {
       <h1 tabIndex={-1}>Explain this cell</h1>
       {host.kind === "page" ? (
         <p>
-          There is no sheet beside this page. Open the help inside Excel or beside the browser sheet to explain a cell.
+          There is no sheet beside this page. In Excel or beside the browser sheet, this explains the selected cell.
         </p>
       ) : (
         <>

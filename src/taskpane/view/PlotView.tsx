@@ -3,7 +3,7 @@ import type { Argument, FunctionHelp, Parameter } from "../library";
 import { unitFor } from "../library";
 import { plotOf, plottable, type Plot } from "../plot";
 import { usePane } from "./context";
-import { shownNumber } from "./numbers";
+import { shownNumber } from "../shown";
 import { ticks } from "../ticks";
 
 const WIDTH = 300;

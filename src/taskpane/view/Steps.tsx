@@ -1,5 +1,5 @@
 import { unitIn, type Step, type UnitSystem } from "../library";
-import { shownNumber } from "./numbers";
+import { shownNumber } from "../shown";
 
 /** The working as the calculation recorded it. */
 export function Steps({ steps, system }: { steps: readonly Step[]; system: UnitSystem | null }) {

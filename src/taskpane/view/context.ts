@@ -9,7 +9,9 @@ export interface Pane {
   readonly library: Library;
   readonly finder: Finder;
   readonly host: SheetHost;
+  /** The units that the pane shows and inserts. */
   readonly system: UnitSystem;
+  readonly onSystem: (system: UnitSystem) => void;
 }
 
 export const PaneContext = createContext<Pane | null>(null);

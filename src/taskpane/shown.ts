@@ -1,0 +1,50 @@
+/** Numbers and cells as a person reads them. */
+import { calendarText } from "./dates";
+import type { Answer } from "./library";
+import type { CellFound, Rows } from "./sheetHost";
+
+const DIGITS = 6;
+const MOST_SHOWN = 6;
+
+/** A number for reading: six digits, no exponent where it can be helped. */
+export function shownNumber(value: number): string {
+  if (Number.isInteger(value) && Math.abs(value) < 1e15) return String(value);
+  const size = Math.abs(value);
+  if (size >= 1e-4 && size < 1e15) return String(Number(value.toPrecision(DIGITS)));
+  return value.toExponential(DIGITS - 1);
+}
+
+type AnswerCell = Exclude<Answer, readonly unknown[]>;
+
+export function shownAnswer(cell: AnswerCell): string {
+  if (typeof cell === "number") return shownNumber(cell);
+  if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
+  return typeof cell === "string" ? cell : cell.message;
+}
+
+export function isError(found: unknown): found is { readonly code: string; readonly message: string } {
+  return typeof found === "object" && found !== null && "code" in found;
+}
+
+/** Dates and times with the number that the sheet keeps for them. */
+function shownQuantity(value: number, quantity: string | undefined): string {
+  const onCalendar = calendarText(value, quantity);
+  return onCalendar === null ? shownNumber(value) : `${onCalendar} (${shownNumber(value)})`;
+}
+
+export function shownCell(found: CellFound, quantity?: string): string {
+  if (found === null) return "empty";
+  if (isError(found)) return found.message === "" ? found.code : `${found.code}: ${found.message}`;
+  if (typeof found === "number") return shownQuantity(found, quantity);
+  return typeof found === "boolean" ? String(found).toUpperCase() : found;
+}
+
+export function shownRows(rows: Rows, quantity?: string): string {
+  const cells = rows.flat();
+  if (cells.length === 1) return shownCell(cells[0] ?? null, quantity);
+  const some = cells
+    .slice(0, MOST_SHOWN)
+    .map((cell) => shownCell(cell, quantity))
+    .join(", ");
+  return `${cells.length} cells: ${some}${cells.length > MOST_SHOWN ? ", ..." : ""}`;
+}
