@@ -295,26 +295,12 @@ export const sources = {
     text: "Textbook solution on capital recovery, 10 % and 5 years",
     standing: "published",
   },
-  SINKING_FUND_PAGES: { text: "Textbook pages on the sinking-fund factor", standing: "published" },
-  PRESENT_WORTH_NOTES: {
-    text: "Course notes on present worth, 10,000 a year for 100 years at 10 %",
-    standing: "published",
-  },
-  INTEREST_TABLES: { text: "Compound-interest tables of engineering economy", standing: "recalled" },
-  PAYMENT_HELP: {
-    text: "Help pages of spreadsheets and numerical libraries on the level payment",
-    standing: "recalled",
-  },
   SP811: {
     text: "Thompson, A. & Taylor, B.N. (2008), Guide for the use of the International System of Units, NIST Special Publication 811, Appendix B",
     standing: "recalled",
   },
   NURSERY_LIST: {
     text: "Note on a public mailing list on pot sizes (imperial gallon 4.546 L)",
-    standing: "published",
-  },
-  TRADE_GALLON: {
-    text: "Public reference pages on nursery pots: the trade gallon as three US quarts, 2.8 L",
     standing: "published",
   },
 } as const satisfies Record<string, Source>;

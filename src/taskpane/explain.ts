@@ -129,7 +129,7 @@ async function explainCall(
       return {
         name: parameter?.name ?? `argument ${index + 1}`,
         text,
-        shown: found?.kind === "cells" ? shownRows(found.rows, parameter?.quantity) : (found?.kind ?? "left out"),
+        shown: found?.kind === "cells" ? shownRows(found.rows, parameter?.unit) : (found?.kind ?? "left out"),
         unit: parameter === undefined ? "" : unitFor(parameter, system),
         verdict: parameter === undefined ? "" : verdictOf(parameter.name, given[index]),
       };

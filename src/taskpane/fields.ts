@@ -154,8 +154,10 @@ export async function argumentsOf(
 
 const EXAMPLE_DIGITS = 12;
 
-function numberText(value: number, quantity: string | undefined): string {
-  return calendarText(value, quantity) ?? String(Number(value.toPrecision(EXAMPLE_DIGITS)));
+function numberText(value: number, unit: string): string {
+  const onCalendar = calendarText(value, unit);
+  const isReadAgain = onCalendar !== null && typeof literal(onCalendar) === "number";
+  return isReadAgain ? onCalendar : String(Number(value.toPrecision(EXAMPLE_DIGITS)));
 }
 
 /** Text as a field takes it for text: in quotation marks where it would be read as something else. */
@@ -167,14 +169,14 @@ const ONE_CELL = /^[^\s,;"]+$/;
 
 /** A cell of a range; quotation marks keep a blank, and text with spaces or commas, in one piece. */
 function cellText(cell: unknown): string {
-  if (typeof cell === "number") return numberText(cell, undefined);
+  if (typeof cell === "number") return numberText(cell, "");
   if (typeof cell === "boolean") return String(cell);
   return plainOrQuoted(String(cell ?? ""), (text) => ONE_CELL.test(text));
 }
 
-function exampleText(value: unknown, quantity: string | undefined): string {
+function exampleText(value: unknown, unit: string): string {
   if (value === null || value === undefined) return "";
-  if (typeof value === "number") return numberText(value, quantity);
+  if (typeof value === "number") return numberText(value, unit);
   if (typeof value === "boolean") return String(value);
   if (!Array.isArray(value)) return plainOrQuoted(String(value), () => true);
   return (value as readonly (readonly unknown[])[]).map((row) => row.map(cellText).join(", ")).join("; ");
@@ -190,7 +192,5 @@ export function exampleArguments({ params, examples }: FunctionHelp, system: Uni
 export function exampleTexts(entry: FunctionHelp, system: UnitSystem): FieldTexts {
   const args = exampleArguments(entry, system);
   const fields = fieldsOf(entry, {});
-  return Object.fromEntries(
-    fields.map(({ key, parameter }, index) => [key, exampleText(args[index], parameter.quantity)]),
-  );
+  return Object.fromEntries(fields.map(({ key, parameter }, index) => [key, exampleText(args[index], parameter.unit)]));
 }

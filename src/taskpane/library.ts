@@ -33,3 +33,17 @@ export function unitFor({ unit }: Parameter | FunctionHelp["result"], system: Un
 export function takesUnits({ params }: FunctionHelp): boolean {
   return params.some(({ name }) => name === "units");
 }
+
+export interface AnswerTable {
+  /** What stands in each column: a quantity, or "text". */
+  readonly columns: readonly string[];
+  /** Whether the first row names the columns. */
+  readonly header: boolean;
+}
+
+/** How a table that a function gives is made; null for a single answer. */
+export function tableOf(library: Library, name: string): AnswerTable | null {
+  const result = library.find(name)?.result;
+  if (result === undefined || !("table" in result)) return null;
+  return { columns: result.table.map(({ quantity }) => quantity), header: result.header };
+}

@@ -31,20 +31,19 @@ function isWhole({ limits }: Parameter): boolean {
   return limits.startsWith("a whole number");
 }
 
-/** Around the present value, or what a fraction or a count can be; null where nothing is known. */
-function spanAround(parameter: Parameter, present: number | null): Span | null {
-  if (parameter.quantity === "fraction") return [0, 1];
+/** Around the present value, or what a fraction or a count can be. */
+function spanAround(parameter: Parameter, present: number | null): Span {
   if (parameter.quantity === "count") return [1, Math.max(FEW, Math.ceil((present ?? 0) * WIDER))];
-  if (present === null || present === 0) return null;
+  if (parameter.quantity === "fraction" || present === null || present === 0) return [0, 1];
   return present > 0 ? [present * NARROWER, present * WIDER] : [present * WIDER, present * NARROWER];
 }
 
 /** Spans to try, the first that has a line is drawn: the usual range, then what lies around the present value. */
 function spansOf(parameter: Parameter, present: number | null, system: UnitSystem): readonly Span[] {
-  const spans = [parameter.usual?.[system], spanAround(parameter, present)];
-  const known = spans.filter((span): span is Span => span !== null && span !== undefined);
-  if (present === null) return known;
-  return known.map(([low, high]) => [Math.min(low, present), Math.max(high, present)]);
+  const usual = parameter.usual?.[system];
+  const spans = [...(usual === undefined ? [] : [usual]), spanAround(parameter, present)];
+  if (present === null) return spans;
+  return spans.map(([low, high]) => [Math.min(low, present), Math.max(high, present)]);
 }
 
 function valuesWithin([low, high]: Span, parameter: Parameter): readonly number[] {

@@ -16,8 +16,8 @@ export function shownNumber(value: number): string {
 
 type AnswerCell = Exclude<Answer, readonly unknown[]>;
 
-export function shownAnswer(cell: AnswerCell): string {
-  if (typeof cell === "number") return shownNumber(cell);
+export function shownAnswer(cell: AnswerCell, unit: string): string {
+  if (typeof cell === "number") return calendarText(cell, unit) ?? shownNumber(cell);
   if (typeof cell === "boolean") return cell ? "TRUE" : "FALSE";
   return typeof cell === "string" ? cell : cell.message;
 }
@@ -26,25 +26,25 @@ export function isError(found: unknown): found is { readonly code: string; reado
   return typeof found === "object" && found !== null && "code" in found;
 }
 
-/** Dates and times with the number that the sheet keeps for them. */
-function shownQuantity(value: number, quantity: string | undefined): string {
-  const onCalendar = calendarText(value, quantity);
+/** Dates and times as a person writes them, with the number that the sheet keeps for them. */
+export function shownValue(value: number, unit: string): string {
+  const onCalendar = calendarText(value, unit);
   return onCalendar === null ? shownNumber(value) : `${onCalendar} (${shownNumber(value)})`;
 }
 
-export function shownCell(found: CellFound, quantity?: string): string {
+export function shownCell(found: CellFound, unit = ""): string {
   if (found === null) return "empty";
   if (isError(found)) return found.message === "" ? found.code : `${found.code}: ${found.message}`;
-  if (typeof found === "number") return shownQuantity(found, quantity);
+  if (typeof found === "number") return shownValue(found, unit);
   return typeof found === "boolean" ? String(found).toUpperCase() : found;
 }
 
-export function shownRows(rows: Rows, quantity?: string): string {
+export function shownRows(rows: Rows, unit = ""): string {
   const cells = rows.flat();
-  if (cells.length === 1) return shownCell(cells[0] ?? null, quantity);
+  if (cells.length === 1) return shownCell(cells[0] ?? null, unit);
   const some = cells
     .slice(0, MOST_SHOWN)
-    .map((cell) => shownCell(cell, quantity))
+    .map((cell) => shownCell(cell, unit))
     .join(", ");
   return `${cells.length} cells: ${some}${cells.length > MOST_SHOWN ? ", ..." : ""}`;
 }

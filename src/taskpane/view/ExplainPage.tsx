@@ -6,7 +6,7 @@ import {
   type ExplainedCall,
   type Explanation,
 } from "../explain";
-import { unitFor, type FunctionHelp } from "../library";
+import type { FunctionHelp } from "../library";
 import { repairSheet, type Repaired } from "../repair";
 import { HostFailure } from "../sheetHost";
 import { shownCell } from "../shown";
@@ -94,7 +94,7 @@ function CallView({ call }: { call: ExplainedCall }) {
           <ArgumentView key={at} argument={argument} />
         ))}
       </dl>
-      {answer !== null && <AnswerView answer={answer} unit={unitFor(entry.result, system)} />}
+      {answer !== null && <AnswerView entry={entry} answer={answer} system={system} />}
       <Verdict verdict={verdict} />
       {error !== null && <ErrorView entry={entry} error={error} />}
       {unresolved.map(({ text, reason }) => (
@@ -178,7 +178,7 @@ export function ExplainPage() {
       ) : (
         <>
           <button type="button" onClick={look}>
-            Look at the selected cell
+            Look again
           </button>
           <div aria-live="polite">
             {failure !== "" && <p class="look">{failure}</p>}

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from "preact/hooks";
 import { workOut } from "../explain";
 import { argumentsOf, exampleArguments, exampleTexts, fieldsOf, formulaOf, type FieldTexts } from "../fields";
-import { takesUnits, unitFor, type Argument, type FunctionHelp, type UnitSystem } from "../library";
+import { takesUnits, type Argument, type FunctionHelp, type UnitSystem } from "../library";
 import { HostFailure } from "../sheetHost";
 import { AnswerView, Verdict } from "./AnswerView";
 import { usePane } from "./context";
@@ -92,8 +92,8 @@ function Result({ entry, form }: { entry: FunctionHelp; form: ReturnType<typeof 
   const { answer, general, missing, isExample } = form;
   return (
     <section aria-live="polite" class="result">
-      <h2>{isExample ? "Answer with the example's numbers" : "Answer"}</h2>
-      {answer !== null && <AnswerView answer={answer} unit={unitFor(entry.result, system)} />}
+      <h2>{isExample ? "Answer for the example" : "Answer"}</h2>
+      {answer !== null && <AnswerView entry={entry} answer={answer} system={system} />}
       {typeof answer === "number" && <Verdict verdict={library.verdict(entry.name, "", answer, system)} />}
       {general !== "" && <p class="look">{general}</p>}
       {answer === null && general === "" && (

@@ -49,6 +49,10 @@ function Drawing({ plot, label }: { plot: Plot; label: string }) {
   );
 }
 
+function withUnit(name: string, unit: string): string {
+  return unit === "" ? name : `${name} (${unit})`;
+}
+
 interface PlotViewProps {
   readonly entry: FunctionHelp;
   readonly given: readonly Argument[];
@@ -66,11 +70,11 @@ export function PlotView({ entry, given }: PlotViewProps) {
   if (parameter === undefined) return null;
   const unit = unitFor(parameter, system);
   const answerUnit = unitFor(entry.result, system);
-  const label = `${entry.result.about} (${answerUnit}) against ${parameter.name} (${unit})`;
+  const label = `${withUnit(entry.result.about, answerUnit)} against ${withUnit(parameter.name, unit)}`;
   return (
     <section>
-      <h2>How the answer follows</h2>
-      <label for="against">Against</label>
+      <h2>How the answer changes</h2>
+      <label for="against">with</label>
       <select id="against" value={parameter.name} onChange={(event) => setChosen(event.currentTarget.value)}>
         {choices.map(({ name }) => (
           <option key={name} value={name}>
@@ -84,9 +88,9 @@ export function PlotView({ entry, given }: PlotViewProps) {
         <figure>
           <Drawing plot={plot} label={label} />
           <figcaption>
-            {answerUnit} against {parameter.name}, {unit}
+            Across: {withUnit(parameter.name, unit)}. Up: {withUnit("the answer", answerUnit)}.
             {plot.present !== null &&
-              `; the dot is ${shownNumber(plot.present.x)}, ${shownNumber(plot.present.y)} ${answerUnit}`}
+              ` The dot: ${shownNumber(plot.present.x)} ${unit} gives ${shownNumber(plot.present.y)} ${answerUnit}.`}
           </figcaption>
         </figure>
       )}

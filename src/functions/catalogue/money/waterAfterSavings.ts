@@ -14,6 +14,7 @@ export const waterAfterSavings = defineFunction({
     "Two savings of 30 % leave 49 %, not 40 %: the second acts on what the first left. Their order makes no difference.",
     "Each saving must be one of its own: stakes instead of sprinklers already hold the water that fell between the pots.",
     "A blank cell is no saving. The answer is in the unit of the baseline.",
+    "The formula in built-in functions holds the savings of one call.",
   ],
   params: {
     baseline: {

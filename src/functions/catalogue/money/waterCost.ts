@@ -80,6 +80,7 @@ export const waterCost = defineFunction({
     "Where the last limit is a number, more water than that is an error: the tariff does not say what it costs.",
     "A price of 0 is free water. The fixed charge counts once, also at a volume of 0; a blank cell that a host sends as 0 counts as a volume of 0.",
     "What a saving is worth is the difference of two bills, not the mean price: the last block is saved first. Sewer charges on the same meter are prices too.",
+    "The formula in built-in functions holds the blocks of one tariff.",
   ],
   params: {
     volume: {
