@@ -100,6 +100,11 @@ export default tseslint.config(
     languageOptions: { globals: globals.node },
   },
   {
+    // Parts of it run inside the pages that it takes pictures of.
+    files: ["tools/pictures.mjs"],
+    languageOptions: { globals: { ...globals.node, ...globals.browser } },
+  },
+  {
     files: ["*.js", "**/*.cjs"],
     rules: { "@typescript-eslint/no-require-imports": "off" },
     languageOptions: { sourceType: "commonjs", globals: globals.node },

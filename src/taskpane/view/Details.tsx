@@ -18,30 +18,51 @@ function List({ title, lines }: { title: string; lines: readonly string[] }) {
 
 function UsualRanges({ entry }: { entry: FunctionHelp }) {
   const { system } = usePane();
-  const described = [
-    ...entry.params.map((param) => [param.name, param] as const),
-    ["the answer", entry.result] as const,
-  ];
-  const lines = described.flatMap(([name, about]) => {
-    const range = about.usual?.[system];
-    return range === undefined
-      ? []
-      : [`${name}: ${range[0]} to ${range[1]} ${unitFor(about, system)} (${about.usual?.source})`];
-  });
-  return <List title="Usual ranges" lines={lines} />;
+  const described = [...entry.params.map((param) => [param.name, param] as const), ["answer", entry.result] as const];
+  const known = described.flatMap(([name, about]) =>
+    about.usual === undefined ? [] : [{ name, about, usual: about.usual }],
+  );
+  if (known.length === 0) return null;
+  return (
+    <section>
+      <h2>Usual ranges</h2>
+      <ul>
+        {known.map(({ name, about, usual }) => (
+          <li key={name}>
+            {name}: {usual[system][0]} to {usual[system][1]} {unitFor(about, system)}
+            <br />
+            <span class="quiet">{usual.source}</span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
 }
+
+/** Longer than this a formula is folded away: it is there to be copied, not to be read. */
+const READABLE = 200;
 
 function PlainFormula({ entry }: { entry: FunctionHelp }) {
   const { system } = usePane();
   const formulas = entry.spreadsheetAlone;
   const formula = formulas.any ?? formulas[system];
   if (formula === undefined) return null;
+  const text = (
+    <pre>
+      <code>{formula}</code>
+    </pre>
+  );
   return (
     <section>
       <h2>In built-in functions</h2>
-      <pre>
-        <code>{formula}</code>
-      </pre>
+      {formula.length <= READABLE ? (
+        text
+      ) : (
+        <details>
+          <summary>Show the formula</summary>
+          {text}
+        </details>
+      )}
       <CopyButton text={formula} label="Copy" />
     </section>
   );

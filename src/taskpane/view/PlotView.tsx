@@ -53,6 +53,10 @@ function withUnit(name: string, unit: string): string {
   return unit === "" ? name : `${name} (${unit})`;
 }
 
+function amount(value: number, unit: string): string {
+  return `${shownNumber(value)} ${unit}`.trim();
+}
+
 interface PlotViewProps {
   readonly entry: FunctionHelp;
   readonly given: readonly Argument[];
@@ -74,14 +78,16 @@ export function PlotView({ entry, given }: PlotViewProps) {
   return (
     <section>
       <h2>How the answer changes</h2>
-      <label for="against">with</label>
-      <select id="against" value={parameter.name} onChange={(event) => setChosen(event.currentTarget.value)}>
-        {choices.map(({ name }) => (
-          <option key={name} value={name}>
-            {name}
-          </option>
-        ))}
-      </select>
+      <div class="row">
+        <label for="against">with</label>
+        <select id="against" value={parameter.name} onChange={(event) => setChosen(event.currentTarget.value)}>
+          {choices.map(({ name }) => (
+            <option key={name} value={name}>
+              {name}
+            </option>
+          ))}
+        </select>
+      </div>
       {plot === null ? (
         <p class="quiet">No line can be drawn with these numbers.</p>
       ) : (
@@ -90,7 +96,7 @@ export function PlotView({ entry, given }: PlotViewProps) {
           <figcaption>
             Across: {withUnit(parameter.name, unit)}. Up: {withUnit("the answer", answerUnit)}.
             {plot.present !== null &&
-              ` The dot: ${shownNumber(plot.present.x)} ${unit} gives ${shownNumber(plot.present.y)} ${answerUnit}.`}
+              ` The dot: ${amount(plot.present.x, unit)} gives ${amount(plot.present.y, answerUnit)}.`}
           </figcaption>
         </figure>
       )}

@@ -2,18 +2,17 @@ import { calendarText } from "../dates";
 import { unitIn, type Step, type UnitSystem } from "../library";
 import { shownNumber } from "../shown";
 
-/** A time as on the clock, behind the number that the arithmetic gives. */
-function onClock({ value, unit }: Step): string {
-  const text = calendarText(value, unit);
-  return text === null ? "" : `, ${text}`;
+/** Dates and times are told as on the calendar, behind the number that the arithmetic gives. */
+function unitText({ value, unit }: Step, system: UnitSystem | null): string {
+  const onCalendar = calendarText(value, unit);
+  return onCalendar === null ? unitIn(unit, system) : `(${onCalendar})`;
 }
 
 function StepView({ step, system }: { step: Step; system: UnitSystem | null }) {
-  const { words, symbols, numbers, value, unit } = step;
+  const { words, symbols, numbers, value } = step;
   const result = (
     <>
-      = <strong>{shownNumber(value)}</strong> {unitIn(unit, system)}
-      {onClock(step)}
+      = <strong>{shownNumber(value)}</strong> {unitText(step, system)}
     </>
   );
   return (
