@@ -98,6 +98,19 @@ describe("an accessibility checker finds nothing serious", () => {
     60_000,
   );
 
+  test("and finds a fault that is put into the page", async () => {
+    const { page } = await openPage(browser, "help.html");
+    await page.locator("a.entry").first().waitFor();
+    await page.evaluate(() => {
+      document.querySelector("label[for=search]")?.remove();
+      document.getElementById("search")?.removeAttribute("placeholder");
+      document.querySelectorAll<HTMLElement>("h1").forEach((heading) => (heading.style.color = "#ddd"));
+    });
+    const faults = (await serious(page)).map((fault) => fault.split(":")[0]);
+    expect(faults).toEqual(expect.arrayContaining(["color-contrast", "label"]));
+    await page.context().close();
+  });
+
   test("on the sheet's page, help open", async () => {
     const { page } = await openPage(browser, "");
     await page.frameLocator("#help iframe").locator("a.entry").first().waitFor();

@@ -165,6 +165,59 @@ describe("the help beside the browser sheet", () => {
     await page.context().close();
   });
 
+  test("a function's own word for the units is that same choice", async () => {
+    const { page, help } = await openBoth();
+    await help.openFunction("plant use", "PLANT_WATER_DEMAND");
+    await help.field("units").selectOption("metric");
+    await help.says(".answer", " L");
+    expect(await help.frame.getByLabel("metric").isChecked()).toBe(true);
+    await help.says(".unit", "mm");
+    await page.context().close();
+  });
+
+  test("what stands in a cell is shown as text, whatever it looks like", async () => {
+    const { page, sheet, help, complaints } = await openBoth();
+    const hostile = "<img src=x onerror=alert(1)><b>six</b>";
+    await sheet.startBlank();
+    await sheet.type("A1", hostile);
+    await sheet.type("B1", "=CANYARD.RUN_MINUTES(0.275, A1)");
+    await help.goTo("This cell");
+    await help.says("dd", hostile);
+    await help.says(".question", hostile);
+    await sheet.select("A1");
+    await help.says("main", `A1 on Sheet1: ${hostile}`);
+    await help.openFunction("how long do I run", "RUN_MINUTES");
+    await help.field("emitter_flow").fill(hostile);
+    await help.says("#emitter_flow-error", hostile);
+    await help.says("#formula", hostile);
+    await help.frame.getByRole("button", { name: "Insert into the selected cell" }).click();
+    await help.says(".question", `A1 holds ${hostile}. Replace it?`);
+    expect(await help.frame.locator("main img, main b").count()).toBe(0);
+    expect(complaints).toEqual([]);
+    await page.context().close();
+  });
+
+  test("times are shown as on the clock, and a function that takes any number of arguments gets more fields", async () => {
+    const { page, help } = await openBoth();
+    await help.openFunction("cyclic irrigation", "PULSE_SCHEDULE");
+    await help.field("start_time").fill("06:30");
+    await help.field("total_minutes").fill("30");
+    await help.field("pulses").fill("2");
+    await help.field("rest_minutes").fill("60");
+    // 15 minutes from 06:30, an hour's rest, 15 minutes again
+    await help.says(".result tbody", /06:30.*06:45.*07:45.*08:00/);
+    await help.says("#formula", "TIME(6, 30, 0)");
+    await help.openFunction("show the steps", "SHOW_WORKING");
+    await help.field("function_name").fill("RUN_MINUTES");
+    await help.field("input").fill("0.275");
+    await help.field("input_2").fill("6");
+    await help.field("input_3").fill("1");
+    await help.field("input_4").waitFor();
+    await help.says("#formula", '=CANYARD.SHOW_WORKING("RUN_MINUTES", 0.275, 6, 1)');
+    await help.says(".result tbody", "2.75");
+    await page.context().close();
+  });
+
   test("it can be folded away, and stays folded after a reload", async () => {
     const { page, help } = await openBoth();
     await page.getByRole("button", { name: "Help", exact: true }).click();

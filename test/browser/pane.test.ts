@@ -78,6 +78,40 @@ describe("the add-in's page", () => {
     await page.context().close();
   });
 
+  test("its first useful paint does not wait for the host's library", async () => {
+    const context = await browser.newContext({ viewport: { width: 350, height: 600 } });
+    let release = (): void => undefined;
+    const held = new Promise<void>((resolve) => (release = resolve));
+    await context.route(`${HOST_LIBRARY}**`, async (route) => {
+      await held;
+      await route.abort();
+    });
+    const page = await context.newPage();
+    await page.goto(`${SITE}taskpane.html`, { waitUntil: "commit" });
+    await page.locator("a.entry").first().waitFor();
+    await page.waitForFunction(() => performance.getEntriesByName("first-contentful-paint").length === 1);
+    await page.getByLabel("What do you want to know?").fill("how long do I run");
+    await page.locator("a.entry").first().click();
+    expect(await page.locator(".answer").textContent()).toContain("2.75");
+    const isHeld = await page.evaluate(() =>
+      performance.getEntriesByType("resource").every(({ name }) => !name.endsWith("office.js")),
+    );
+    expect(isHeld).toBe(true);
+    release();
+    await context.close();
+  });
+
+  test("without a sheet it says where a cell is read, and copies the formula", async () => {
+    const { page } = await openPage(browser, "taskpane.html#RUN_MINUTES");
+    await page.locator("#volume_per_plant").fill("A1");
+    await page.locator("#emitter_flow").fill("6");
+    await page.locator(".result").filter({ hasText: "Only a sheet can read A1. The answer comes there." }).waitFor();
+    expect(await page.locator("[aria-invalid=true]").count()).toBe(0);
+    expect(await page.locator("#formula").textContent()).toBe("=CANYARD.RUN_MINUTES(A1, 6)");
+    expect(await page.getByRole("button", { name: "Insert into the selected cell" }).count()).toBe(0);
+    await page.context().close();
+  });
+
   test("opens the function that the address names, as a help link in the host does", async () => {
     const { page } = await openPage(browser, "taskpane.html#RUN_MINUTES");
     await page.getByRole("heading", { name: "RUN_MINUTES" }).waitFor();

@@ -22,7 +22,9 @@ describe("the pane's page in all", () => {
 
   test("loads these files and, of others, the host's library alone", () => {
     const page = readFileSync(join(DIST, "taskpane.html"), "utf8");
-    const loaded = [...page.matchAll(/<(?:script|link)\b[^>]*\b(?:src|href)="([^"]+)"/g)].map((match) => match[1]);
+    const loaded = [...page.matchAll(/<(?:script|link)\b[^>]*?\b(?:src|href)=["']?([^"' >]+)/g)].map(
+      (match) => match[1],
+    );
     const ours = loaded.filter((address) => !/^(?:https|data):/.test(address ?? ""));
     expect(ours.sort()).toEqual(FILES.slice(1).sort());
   });

@@ -61,7 +61,8 @@ module.exports = class CheckValues {
   }
 
   onRunComplete(_contexts, results) {
-    if (!this.isWholeRun || !results.success) return;
+    const failed = results.numFailedTests + results.numRuntimeErrorTestSuites;
+    if (!this.isWholeRun || failed > 0) return;
     const page = pageOf(evidenceOf(results), catalogueNames());
     if (WRITE) writeFileSync(PAGE, page);
     else if (!existsSync(PAGE) || readFileSync(PAGE, "utf8") !== page) {

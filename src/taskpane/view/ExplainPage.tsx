@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useState } from "preact/hooks";
+import { useCallback, useEffect, useRef, useState } from "preact/hooks";
 import {
   explainSelected,
   type CallError,
@@ -18,13 +18,18 @@ function useExplanation(): { explanation: Explanation | null; failure: string; l
   const { library, host } = usePane();
   const [explanation, setExplanation] = useState<Explanation | null>(null);
   const [failure, setFailure] = useState("");
+  const latest = useRef(0);
   const look = useCallback(() => {
+    // A slow host may answer for a cell that has been left since.
+    const turn = (latest.current += 1);
+    const settle = (found: Explanation | null, sentence: string): void => {
+      if (turn !== latest.current) return;
+      setFailure(sentence);
+      if (found !== null) setExplanation(found);
+    };
     explainSelected(library, host).then(
-      (found) => {
-        setExplanation(found);
-        setFailure("");
-      },
-      (error: unknown) => setFailure(error instanceof HostFailure ? error.message : "The cell could not be read."),
+      (found) => settle(found, ""),
+      (error: unknown) => settle(null, error instanceof HostFailure ? error.message : "The cell could not be read."),
     );
   }, [library, host]);
   useEffect(() => {
