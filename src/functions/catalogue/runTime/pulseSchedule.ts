@@ -1,6 +1,6 @@
 import { cite, defineFunction, type CellAnswer } from "../../../kernel";
+import { MINUTES_PER_DAY } from "../clock";
 
-const MINUTES_PER_DAY = 1440;
 const MOST_PULSES = 1000;
 
 export const pulseSchedule = defineFunction({

@@ -1,9 +1,9 @@
 import { cite, defineFunction, shortNumber, type CellAnswer, type Show } from "../../../kernel";
+import { MINUTES_PER_DAY } from "../clock";
 import { wholeUp } from "../wholeNumbers";
 import { faultOf, isUnwritten, type PlanCell } from "./planRows";
 import { SUPPLY_FLOW_PARAM } from "./supply";
 
-const MINUTES_PER_DAY = 1440;
 const MOST_CYCLES = 100;
 /** A sheet's 1,048,576 rows without the header and the last row. */
 const MOST_ROWS = 1_048_574;

@@ -1,9 +1,9 @@
 import { cite, defineFunction, type CellAnswer, type Show } from "../../../kernel";
+import { MINUTES_PER_DAY } from "../clock";
 import { faultOf, isUnwritten, type PlanCell } from "../runTime/planRows";
 import { BENCH_FLOW_USUAL } from "./fillMinutes";
 import { floodingsOf, NEXT_WORDS, tankCourse, type Bench, type Flooding, type RoundRules } from "./floodRound";
 
-const MINUTES_PER_DAY = 1440;
 const HEADER = ["bench", "fill start", "full", "drain start", "empty", "tank after", "note"] as const;
 
 interface PlanRow {

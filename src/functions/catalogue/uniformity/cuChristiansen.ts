@@ -1,5 +1,12 @@
 import { cite, defineFunction } from "../../../kernel";
-import { AMOUNTS_NOT_SECONDS, CU_USUAL, DAY_OF_THE_TEST, READINGS_PARAM, ZEROS_PARAM } from "./readings";
+import {
+  AMOUNTS_NOT_SECONDS,
+  CU_USUAL,
+  DAY_OF_THE_TEST,
+  READINGS_PARAM,
+  ZEROS_PARAM,
+  SIXTEEN_CATCHES,
+} from "./readings";
 import { mean, meanOfLowest, NO_MEAN, sampleDeviation, showCount, showCu, showMean } from "./spread";
 
 export const cuChristiansen = defineFunction({
@@ -23,12 +30,7 @@ export const cuChristiansen = defineFunction({
   examples: [
     {
       given: {
-        readings: [
-          [12, 14, 15, 16],
-          [16, 17, 18, 18],
-          [19, 20, 20, 20],
-          [21, 22, 24, 28],
-        ],
+        readings: SIXTEEN_CATCHES,
       },
       gives: 0.84,
       from: cite(

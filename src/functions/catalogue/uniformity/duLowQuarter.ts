@@ -1,5 +1,5 @@
 import { cite, defineFunction } from "../../../kernel";
-import { DAY_OF_THE_TEST, DU_USUAL, LOWEST_SECONDS, READINGS_PARAM, ZEROS_PARAM } from "./readings";
+import { DAY_OF_THE_TEST, DU_USUAL, LOWEST_SECONDS, READINGS_PARAM, ZEROS_PARAM, SIXTEEN_CATCHES } from "./readings";
 import {
   mean,
   meanDeviation,
@@ -33,12 +33,7 @@ export const duLowQuarter = defineFunction({
   examples: [
     {
       given: {
-        readings: [
-          [12, 14, 15, 16],
-          [16, 17, 18, 18],
-          [19, 20, 20, 20],
-          [21, 22, 24, 28],
-        ],
+        readings: SIXTEEN_CATCHES,
       },
       gives: 0.76,
       from: cite("ARITHMETIC", "lowest four 12 + 14 + 15 + 16 = 57, mean 14.25; all 300 / 16 = 18.75; 14.25 / 18.75"),

@@ -46,3 +46,11 @@ export const AMOUNTS_NOT_SECONDS = "Readings must be amounts or flows, not the s
 export const LOWEST_SECONDS =
   "Readings must be amounts or flows. Seconds to fill a bottle run the other way: their lowest quarter is the wettest.";
 export const DAY_OF_THE_TEST = "Holds for the day, the wind and the pressure of the test.";
+
+/** Readings on which the examples of all uniformity numbers can be compared: sum 300, mean 18.75. Invented. */
+export const SIXTEEN_CATCHES = [
+  [12, 14, 15, 16],
+  [16, 17, 18, 18],
+  [19, 20, 20, 20],
+  [21, 22, 24, 28],
+] as const;

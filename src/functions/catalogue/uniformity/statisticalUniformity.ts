@@ -1,5 +1,12 @@
 import { cite, defineFunction } from "../../../kernel";
-import { AMOUNTS_NOT_SECONDS, DAY_OF_THE_TEST, READINGS_PARAM, STATISTICAL_USUAL, ZEROS_PARAM } from "./readings";
+import {
+  AMOUNTS_NOT_SECONDS,
+  DAY_OF_THE_TEST,
+  READINGS_PARAM,
+  STATISTICAL_USUAL,
+  ZEROS_PARAM,
+  SIXTEEN_CATCHES,
+} from "./readings";
 import { mean, meanDeviation, NO_MEAN, showCount, showCv, showMean } from "./spread";
 
 export const statisticalUniformity = defineFunction({
@@ -23,12 +30,7 @@ export const statisticalUniformity = defineFunction({
   examples: [
     {
       given: {
-        readings: [
-          [12, 14, 15, 16],
-          [16, 17, 18, 18],
-          [19, 20, 20, 20],
-          [21, 22, 24, 28],
-        ],
+        readings: SIXTEEN_CATCHES,
       },
       gives: 0.7889,
       within: 0.0001,
