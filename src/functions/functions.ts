@@ -3,7 +3,7 @@
 import { answer as answerCell } from "./host";
 
 /**
- * What a round pot holds, up to the fill line
+ * Volume of a round pot, up to the fill line
  * @customfunction CONTAINER_VOLUME CONTAINER_VOLUME
  * @helpurl https://localhost:3000/taskpane.html#CONTAINER_VOLUME
  * @param {any[][]} top_diameter Inside diameter at the fill line (in or cm)
@@ -22,10 +22,10 @@ export function CONTAINER_VOLUME(
 }
 
 /**
- * What part of the substrate's volume is water once the pot has drained
+ * Part of the substrate's volume that is water once the pot has drained
  * @customfunction CONTAINER_CAPACITY CONTAINER_CAPACITY
  * @helpurl https://localhost:3000/taskpane.html#CONTAINER_CAPACITY
- * @param {any[][]} wet_weight Substrate after soaking and free drainage, without the pot (lb or kg)
+ * @param {any[][]} wet_weight The substrate after soaking and free drainage, without the pot (lb or kg)
  * @param {any[][]} dry_weight The same substrate, dried in the oven, without the pot (lb or kg)
  * @param {any[][]} volume Substrate in the pot, to the fill line (gal or L)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -36,11 +36,11 @@ export function CONTAINER_CAPACITY(wet_weight: any[][], dry_weight: any[][], vol
 }
 
 /**
- * What part of the substrate's volume is air once the pot has drained
+ * Part of the substrate's volume that is air once the pot has drained
  * @customfunction AIR_SPACE AIR_SPACE
  * @helpurl https://localhost:3000/taskpane.html#AIR_SPACE
- * @param {any[][]} drained_volume Water that ran out of the saturated pot; 0 is a result, so leave no blank (same unit)
- * @param {any[][]} container_volume Volume of the substrate to the fill line, in the same unit (same unit)
+ * @param {any[][]} drained_volume Water that ran out of the saturated pot; 0 is a value, so leave no blank (same unit)
+ * @param {any[][]} container_volume Substrate in the pot, to the fill line, in the same unit (same unit)
  * @returns {any} Air space after drainage (fraction)
  */
 export function AIR_SPACE(drained_volume: any[][], container_volume: any[][]): any {
@@ -52,8 +52,8 @@ export function AIR_SPACE(drained_volume: any[][], container_volume: any[][]): a
  * @customfunction POROMETER_TEST POROMETER_TEST
  * @helpurl https://localhost:3000/taskpane.html#POROMETER_TEST
  * @param {any[][]} core_volume Inside volume of the core (mL)
- * @param {any[][]} drained_volume Water that ran out of the saturated core; 0 is a result, so leave no blank (mL)
- * @param {any[][]} wet_weight Substrate after free drainage, without the core (g)
+ * @param {any[][]} drained_volume Water that ran out of the saturated core; 0 is a value, so leave no blank (mL)
+ * @param {any[][]} wet_weight The substrate after soaking and free drainage, without the core (g)
  * @param {any[][]} dry_weight The same substrate, dried in the oven, without the core (g)
  * @returns {any[][]} Air space, container capacity and total porosity (0 to 1), bulk density in g/cm3
  */
@@ -67,7 +67,7 @@ export function POROMETER_TEST(
 }
 
 /**
- * Water in the whole pot after it has drained
+ * Water in the whole pot once it has drained
  * @customfunction WATER_HELD WATER_HELD
  * @helpurl https://localhost:3000/taskpane.html#WATER_HELD
  * @param {any[][]} volume Substrate in the pot, to the fill line (gal or L)
@@ -92,7 +92,7 @@ export function AVAILABLE_WATER(volume: any[][], container_capacity: any[][], un
 }
 
 /**
- * How many days a full pot lasts until it is time to irrigate
+ * Days that a full pot lasts until it is time to irrigate
  * @customfunction IRRIGATION_INTERVAL IRRIGATION_INTERVAL
  * @helpurl https://localhost:3000/taskpane.html#IRRIGATION_INTERVAL
  * @param {any[][]} available_water Water in the full pot that plants can take up (gal or L)
@@ -118,7 +118,7 @@ export function WATER_FROM_WEIGHT(heavier_weight: any[][], lighter_weight: any[]
 }
 
 /**
- * The weight of a pot or tray at which to irrigate
+ * Weight of a pot or tray at which to irrigate
  * @customfunction TARGET_WEIGHT TARGET_WEIGHT
  * @helpurl https://localhost:3000/taskpane.html#TARGET_WEIGHT
  * @param {any[][]} drained_weight Weight after soaking and free drainage, in any one unit (lb or kg)
@@ -144,7 +144,7 @@ export function TOP_AREA(top_diameter: any[][], units: any[][]): any {
 }
 
 /**
- * How deep a volume of water would stand on a round pot's top
+ * Depth at which a volume of water would stand on a round pot's top
  * @customfunction WATER_DEPTH WATER_DEPTH
  * @helpurl https://localhost:3000/taskpane.html#WATER_DEPTH
  * @param {any[][]} volume Water for one pot (gal or L)
@@ -164,7 +164,7 @@ export function WATER_DEPTH(volume: any[][], top_diameter: any[][], units: any[]
  * @param {any[][]} between_rows From row to row, at right angles; may be blank for a triangle (in or cm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @param {any[][]} [pattern] "square" for squares and rectangles, "triangle" for equilateral triangles of side in_row
- * @returns {any} Ground of one plant (ft2 or m2)
+ * @returns {any} Ground that one plant takes up (ft2 or m2)
  */
 export function PLANT_SPACING_AREA(in_row: any[][], between_rows: any[][], units: any[][], pattern?: any[][]): any {
   return answerCell("PLANT_SPACING_AREA", [in_row, between_rows, units, pattern]);
@@ -174,14 +174,14 @@ export function PLANT_SPACING_AREA(in_row: any[][], between_rows: any[][], units
  * Reference evapotranspiration of a day from temperature, humidity, wind and sun
  * @customfunction ET0_PENMAN_MONTEITH ET0_PENMAN_MONTEITH
  * @helpurl https://localhost:3000/taskpane.html#ET0_PENMAN_MONTEITH
- * @param {any[][]} tmax Highest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0 (F or C)
- * @param {any[][]} tmin Lowest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0 (F or C)
+ * @param {any[][]} tmax Highest air temperature of the day; 0 is a value, so leave no blank (F or C)
+ * @param {any[][]} tmin Lowest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} rh_max Highest relative humidity of the day, 1 to 100 (%)
  * @param {any[][]} rh_min Lowest relative humidity of the day, 1 to 100 (%)
- * @param {any[][]} wind_speed Mean wind of the day; 0 is a value, so a blank cell that a host sends as 0 counts as calm (mph or m/s)
+ * @param {any[][]} wind_speed Mean wind of the day; 0 is a value, so leave no blank (mph or m/s)
  * @param {any[][]} solar_radiation Solar radiation of the day at the ground (MJ/m2/day)
- * @param {any[][]} latitude Latitude in degrees and decimals, south negative (degrees)
- * @param {any[][]} elevation Elevation above sea level; 0 is a value, so a blank cell that a host sends as 0 counts as sea level (ft or m)
+ * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
+ * @param {any[][]} elevation Elevation above sea level; 0 is a value, so leave no blank (ft or m)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @param {any[][]} [wind_height] Height of the anemometer; left out, the wind is that at 2 m (6.56 ft) (ft or m)
@@ -219,9 +219,9 @@ export function ET0_PENMAN_MONTEITH(
  * Reference evapotranspiration of a day from its highest and lowest temperature
  * @customfunction ET0_HARGREAVES ET0_HARGREAVES
  * @helpurl https://localhost:3000/taskpane.html#ET0_HARGREAVES
- * @param {any[][]} tmax Highest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0 (F or C)
- * @param {any[][]} tmin Lowest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0 (F or C)
- * @param {any[][]} latitude Latitude in degrees and decimals, south negative (degrees)
+ * @param {any[][]} tmax Highest air temperature of the day; 0 is a value, so leave no blank (F or C)
+ * @param {any[][]} tmin Lowest air temperature of the day; 0 is a value, so leave no blank (F or C)
+ * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Reference evapotranspiration of the day (in/day or mm/day)
@@ -235,8 +235,8 @@ export function ET0_HARGREAVES(tmax: any[][], tmin: any[][], latitude: any[][], 
  * @customfunction ET0_TABLE ET0_TABLE
  * @helpurl https://localhost:3000/taskpane.html#ET0_TABLE
  * @param {any[][]} weather One row a day, 3 or 7 columns, in date order or not
- * @param {any[][]} latitude Latitude in degrees and decimals, south negative (degrees)
- * @param {any[][]} elevation Elevation above sea level; 0 is a value, so a blank cell that a host sends as 0 counts as sea level (ft or m)
+ * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
+ * @param {any[][]} elevation Elevation above sea level; 0 is a value, so leave no blank (ft or m)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any[][]} One number a row, in the order of the rows
  */
@@ -259,10 +259,10 @@ export function ET0_GREENHOUSE(solar_radiation: any[][], transmission: any[][], 
 }
 
 /**
- * The sun's radiation of a day before the air takes its part
+ * Solar radiation of a day before the air takes its part
  * @customfunction EXTRATERRESTRIAL_RADIATION EXTRATERRESTRIAL_RADIATION
  * @helpurl https://localhost:3000/taskpane.html#EXTRATERRESTRIAL_RADIATION
- * @param {any[][]} latitude Latitude in degrees and decimals, south negative (degrees)
+ * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
  * @returns {any} Radiation of the day above the atmosphere (MJ/m2/day)
  */
@@ -274,7 +274,7 @@ export function EXTRATERRESTRIAL_RADIATION(latitude: any[][], date: any[][]): an
  * Hours from sunrise to sunset
  * @customfunction DAYLIGHT_HOURS DAYLIGHT_HOURS
  * @helpurl https://localhost:3000/taskpane.html#DAYLIGHT_HOURS
- * @param {any[][]} latitude Latitude in degrees and decimals, south negative (degrees)
+ * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
  * @returns {any} Length of the day (h)
  */
@@ -286,8 +286,8 @@ export function DAYLIGHT_HOURS(latitude: any[][], date: any[][]): any {
  * Solar radiation of a day from its hours of bright sunshine
  * @customfunction SOLAR_FROM_SUNSHINE SOLAR_FROM_SUNSHINE
  * @helpurl https://localhost:3000/taskpane.html#SOLAR_FROM_SUNSHINE
- * @param {any[][]} sunshine_hours Bright sunshine of the day; 0 is an overcast day (h)
- * @param {any[][]} latitude Latitude in degrees and decimals, south negative (degrees)
+ * @param {any[][]} sunshine_hours Bright sunshine of the day; 0 is a value, so leave no blank (h)
+ * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
  * @returns {any} Solar radiation of the day at the ground (MJ/m2/day)
  */
@@ -296,11 +296,11 @@ export function SOLAR_FROM_SUNSHINE(sunshine_hours: any[][], latitude: any[][], 
 }
 
 /**
- * How strongly the air of a day draws water from leaves
+ * Strength with which the air of a day draws water from leaves
  * @customfunction VAPOR_PRESSURE_DEFICIT VAPOR_PRESSURE_DEFICIT
  * @helpurl https://localhost:3000/taskpane.html#VAPOR_PRESSURE_DEFICIT
- * @param {any[][]} tmax Highest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0 (F or C)
- * @param {any[][]} tmin Lowest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0 (F or C)
+ * @param {any[][]} tmax Highest air temperature of the day; 0 is a value, so leave no blank (F or C)
+ * @param {any[][]} tmin Lowest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} rh_max Highest relative humidity of the day, 1 to 100 (%)
  * @param {any[][]} rh_min Lowest relative humidity of the day, 1 to 100 (%)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -320,7 +320,7 @@ export function VAPOR_PRESSURE_DEFICIT(
  * Wind at 2 m from the wind of a higher or lower mast
  * @customfunction WIND_AT_2M WIND_AT_2M
  * @helpurl https://localhost:3000/taskpane.html#WIND_AT_2M
- * @param {any[][]} wind_speed Mean wind of the day; 0 is a value, so a blank cell that a host sends as 0 counts as calm (mph or m/s)
+ * @param {any[][]} wind_speed Mean wind of the day; 0 is a value, so leave no blank (mph or m/s)
  * @param {any[][]} height Height of the anemometer above the ground (ft or m)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Mean wind of the day at 2 m (6.56 ft) (mph or m/s)
@@ -330,7 +330,7 @@ export function WIND_AT_2M(wind_speed: any[][], height: any[][], units: any[][])
 }
 
 /**
- * Reference evapotranspiration over the evaporation of a Class A pan
+ * Factor from the evaporation of a Class A pan to reference evapotranspiration
  * @customfunction PAN_COEFFICIENT PAN_COEFFICIENT
  * @helpurl https://localhost:3000/taskpane.html#PAN_COEFFICIENT
  * @param {any[][]} surroundings Ground upwind of the pan: "green" short green plants, "dry" bare dry ground
@@ -370,7 +370,7 @@ export function CROP_COEFFICIENT(
 }
 
 /**
- * What one plant uses on this day
+ * Water that one plant uses on this day
  * @customfunction PLANT_WATER_DEMAND PLANT_WATER_DEMAND
  * @helpurl https://localhost:3000/taskpane.html#PLANT_WATER_DEMAND
  * @param {any[][]} reference_et Reference evapotranspiration of the day (in or mm)
@@ -391,10 +391,10 @@ export function PLANT_WATER_DEMAND(
 }
 
 /**
- * What rain puts into one pot
+ * Rain that goes into one pot
  * @customfunction EFFECTIVE_RAIN EFFECTIVE_RAIN
  * @helpurl https://localhost:3000/taskpane.html#EFFECTIVE_RAIN
- * @param {any[][]} rain Rain of the day in the gauge; 0 is a dry day (in or mm)
+ * @param {any[][]} rain Rain of the day in the gauge; 0 is a value, so leave no blank (in or mm)
  * @param {any[][]} top_diameter Diameter of the pot's opening (in or cm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @param {any[][]} [capture_factor] Water that the pot catches with its plant over what it catches without (factor)
@@ -412,7 +412,7 @@ export function EFFECTIVE_RAIN(
 }
 
 /**
- * Day by day, how much water the pot lacks and when to irrigate
+ * Water that the pot lacks, day by day, and when to irrigate
  * @customfunction WATER_BALANCE WATER_BALANCE
  * @helpurl https://localhost:3000/taskpane.html#WATER_BALANCE
  * @param {any[][]} et Use of each day, one row a day (same unit)
@@ -438,7 +438,7 @@ export function WATER_BALANCE(
  * What a dripper or spray stake really gives, from a catch in mL
  * @customfunction EMITTER_FLOW EMITTER_FLOW
  * @helpurl https://localhost:3000/taskpane.html#EMITTER_FLOW
- * @param {any[][]} catch_ml Water caught under one emitter, mL; 0 is a plugged emitter (mL)
+ * @param {any[][]} catch_ml Water caught under one emitter, mL; 0 is a value, so leave no blank (mL)
  * @param {any[][]} seconds Seconds for which the water was caught (s)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Flow of the emitter; mL in both systems give gal/h or L/h (gal/h or L/h)
@@ -448,7 +448,7 @@ export function EMITTER_FLOW(catch_ml: any[][], seconds: any[][], units: any[][]
 }
 
 /**
- * Flow of a hose, valve or pump, from the seconds it takes to fill a bucket
+ * What a hose, valve or pump really gives, from the seconds it takes to fill a bucket
  * @customfunction BUCKET_FLOW BUCKET_FLOW
  * @helpurl https://localhost:3000/taskpane.html#BUCKET_FLOW
  * @param {any[][]} volume Water caught (gal or L)
@@ -486,7 +486,7 @@ export function APPLICATION_RATE(
  * @helpurl https://localhost:3000/taskpane.html#CATCH_RATE
  * @param {any[][]} catches_ml Water in each can, mL; a range of any shape (mL)
  * @param {any[][]} can_diameter Inside diameter of the mouth of a can (in or cm)
- * @param {any[][]} minutes How long the water ran over the cans (min)
+ * @param {any[][]} minutes Minutes for which the water ran over the cans (min)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @param {any[][]} [zeros] What a blank or 0 is: "error" names the cell, "count" takes it as a reading of 0, "skip" leaves it out
  * @returns {any} Mean depth of water per hour (in/h or mm/h)
@@ -538,10 +538,10 @@ export function STATISTICAL_UNIFORMITY(readings: any[][], zeros?: any[][]): any 
 }
 
 /**
- * What evenness a drip design can promise, from emitter make and pressure
+ * How even a drip design can be, from emitter make and pressure
  * @customfunction EMISSION_UNIFORMITY EMISSION_UNIFORMITY
  * @helpurl https://localhost:3000/taskpane.html#EMISSION_UNIFORMITY
- * @param {any[][]} variation Maker's coefficient of variation of new emitters; 0 is a value (fraction)
+ * @param {any[][]} variation Maker's coefficient of variation of new emitters; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} emitters_per_plant Emitters that serve one plant (count)
  * @param {any[][]} flow_min Flow of an emitter at the lowest pressure of the zone (gal/h or L/h)
  * @param {any[][]} flow_mean Mean flow of the zone, in the same unit (gal/h or L/h)
@@ -557,7 +557,7 @@ export function EMISSION_UNIFORMITY(
 }
 
 /**
- * A whole catch test or emitter test in one table: means, extremes, Cv, DU and CU
+ * How even a whole catch test or emitter test is, in one table: means, extremes, Cv, DU and CU
  * @customfunction UNIFORMITY_AUDIT UNIFORMITY_AUDIT
  * @helpurl https://localhost:3000/taskpane.html#UNIFORMITY_AUDIT
  * @param {any[][]} readings Catches or flows, all in one unit; a range of any shape (same unit)
@@ -594,10 +594,10 @@ export function RUN_TIME_MULTIPLIER(uniformity: any[][]): any {
 }
 
 /**
- * What part of the water that entered the pot ran out below
+ * Part of the water that entered the pot and ran out below
  * @customfunction LEACHING_FRACTION LEACHING_FRACTION
  * @helpurl https://localhost:3000/taskpane.html#LEACHING_FRACTION
- * @param {any[][]} leachate Water caught below the pot; 0 is a result, so write 0 and leave no blank (same unit)
+ * @param {any[][]} leachate Water caught below the pot; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} applied Water that entered the pot, in the same unit (same unit)
  * @returns {any} Leaching fraction (fraction)
  */
@@ -606,7 +606,7 @@ export function LEACHING_FRACTION(leachate: any[][], applied: any[][]): any {
 }
 
 /**
- * The leaching fraction of a block from a log of pots, and how far the pots differ
+ * Leaching fraction of a block from a log of pots, and how far the pots differ
  * @customfunction LEACHING_SUMMARY LEACHING_SUMMARY
  * @helpurl https://localhost:3000/taskpane.html#LEACHING_SUMMARY
  * @param {any[][]} leachates Water caught below each pot, one row a pot; a dry saucer is 0 (same unit)
@@ -624,7 +624,7 @@ export function LEACHING_SUMMARY(leachates: any[][], applieds: any[][], zeros?: 
  * @helpurl https://localhost:3000/taskpane.html#RUN_MINUTES_FROM_LEACHING
  * @param {any[][]} minutes_now Run time of the test (min)
  * @param {any[][]} measured Leaching fraction measured at that run time; 0 or blank has no answer (fraction)
- * @param {any[][]} target Leaching fraction wanted; 0 is a value, so a blank cell that a host sends as 0 counts as none (fraction)
+ * @param {any[][]} target Leaching fraction wanted; 0 is a value, so leave no blank (fraction)
  * @returns {any} Run time for the leaching fraction wanted (min)
  */
 export function RUN_MINUTES_FROM_LEACHING(minutes_now: any[][], measured: any[][], target: any[][]): any {
@@ -632,11 +632,11 @@ export function RUN_MINUTES_FROM_LEACHING(minutes_now: any[][], measured: any[][
 }
 
 /**
- * What part of the water must leach to keep the soil's salt at what the crop stands
+ * Part of the water that must leach to keep the soil's salt at what the crop tolerates
  * @customfunction LEACHING_REQUIREMENT LEACHING_REQUIREMENT
  * @helpurl https://localhost:3000/taskpane.html#LEACHING_REQUIREMENT
  * @param {any[][]} ec_water EC of the water as applied, its feed included (mS/cm)
- * @param {any[][]} ec_threshold EC of the soil's saturation extract that the crop stands (mS/cm)
+ * @param {any[][]} ec_threshold EC of the soil's saturation extract that the crop tolerates (mS/cm)
  * @returns {any} Leaching requirement, a part of the water applied (fraction)
  */
 export function LEACHING_REQUIREMENT(ec_water: any[][], ec_threshold: any[][]): any {
@@ -648,7 +648,7 @@ export function LEACHING_REQUIREMENT(ec_water: any[][], ec_threshold: any[][]): 
  * @customfunction LEACHING_FROM_EC LEACHING_FROM_EC
  * @helpurl https://localhost:3000/taskpane.html#LEACHING_FROM_EC
  * @param {any[][]} ec_applied EC of the water as applied, its feed included (mS/cm)
- * @param {any[][]} ec_leachate EC of the leachate, or the highest that the crop stands (mS/cm)
+ * @param {any[][]} ec_leachate EC of the leachate, or the highest that the crop tolerates (mS/cm)
  * @returns {any} Leaching fraction (fraction)
  */
 export function LEACHING_FROM_EC(ec_applied: any[][], ec_leachate: any[][]): any {
@@ -659,8 +659,8 @@ export function LEACHING_FROM_EC(ec_applied: any[][], ec_leachate: any[][]): any
  * Weight of an element that leaves the pots with the leachate
  * @customfunction NUTRIENT_LEACHED NUTRIENT_LEACHED
  * @helpurl https://localhost:3000/taskpane.html#NUTRIENT_LEACHED
- * @param {any[][]} applied_volume Fed water that entered the pots, over the time in question (gal or L)
- * @param {any[][]} leaching_fraction Pooled leaching fraction of the block; 0 is a value (fraction)
+ * @param {any[][]} applied_volume Feed that entered the pots, over the time in question (gal or L)
+ * @param {any[][]} leaching_fraction Pooled leaching fraction of the block; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} ppm Element in the leachate in mg/L; take that of the feed where the leachate was not tested (ppm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Weight of the element leached (lb or kg)
@@ -675,11 +675,11 @@ export function NUTRIENT_LEACHED(
 }
 
 /**
- * What to give so that the pots keep what the plant needs
+ * Water to give so that the pots keep what the plants need
  * @customfunction GROSS_WATER GROSS_WATER
  * @helpurl https://localhost:3000/taskpane.html#GROSS_WATER
  * @param {any[][]} net Water that the plant needs (gal or L)
- * @param {any[][]} leaching_fraction Leaching fraction wanted; 0 is a value (fraction)
+ * @param {any[][]} leaching_fraction Leaching fraction wanted; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} uniformity Low-quarter uniformity of the zone (fraction)
  * @param {any[][]} [basis] "leaching" net / (1 - LF); "uniformity" net / DU; "larger" whichever of the two is more; "both" net / ((1 - LF) DU)
  * @returns {any} Gross water, in the unit of the net (gal or L)
@@ -708,7 +708,7 @@ export function RUN_MINUTES(volume_per_plant: any[][], emitter_flow: any[][], em
  * @param {any[][]} reference_et Reference evapotranspiration of the day (in or mm)
  * @param {any[][]} crop_coefficient Crop coefficient, on the same area (factor)
  * @param {any[][]} area_per_plant Area per plant on which the coefficient is based (ft2 or m2)
- * @param {any[][]} leaching_fraction Leaching fraction wanted; 0 is a value (fraction)
+ * @param {any[][]} leaching_fraction Leaching fraction wanted; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} uniformity Low-quarter uniformity of the zone (fraction)
  * @param {any[][]} emitter_flow Measured flow of one emitter (gal/h or L/h)
  * @param {any[][]} emitters_per_plant Emitters that serve one plant (count)
@@ -741,11 +741,11 @@ export function RUN_MINUTES_FROM_ET(
 }
 
 /**
- * What part of overhead water falls on the pots and not between them
+ * Part of overhead water that falls on the pots, not between them
  * @customfunction INTERCEPTION_FRACTION INTERCEPTION_FRACTION
  * @helpurl https://localhost:3000/taskpane.html#INTERCEPTION_FRACTION
  * @param {any[][]} top_diameter Outside diameter of the pot at the rim (in or cm)
- * @param {any[][]} area_per_plant Ground that one pot takes, centre to centre (ft2 or m2)
+ * @param {any[][]} area_per_plant Ground that one pot takes up, from centre to centre (ft2 or m2)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Part of the ground that pot tops cover (fraction)
  */
@@ -754,7 +754,7 @@ export function INTERCEPTION_FRACTION(top_diameter: any[][], area_per_plant: any
 }
 
 /**
- * How much more overhead water a pot gets with its plant than without
+ * Overhead water that a pot gets with its plant, against an empty pot
  * @customfunction CAPTURE_FACTOR CAPTURE_FACTOR
  * @helpurl https://localhost:3000/taskpane.html#CAPTURE_FACTOR
  * @param {any[][]} water_with_plant Water that entered the pot with its plant, kept and leached together (same unit)
@@ -772,7 +772,7 @@ export function CAPTURE_FACTOR(water_with_plant: any[][], water_empty_pot: any[]
  * @param {any[][]} net_per_plant Water that one plant uses (gal or L)
  * @param {any[][]} top_diameter Diameter of the pot's opening (in or cm)
  * @param {any[][]} capture_factor Water that the pot catches with its plant over what it catches without (factor)
- * @param {any[][]} leaching_fraction Leaching fraction wanted; 0 is a value (fraction)
+ * @param {any[][]} leaching_fraction Leaching fraction wanted; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} uniformity Low-quarter uniformity of the zone (fraction)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Gross depth over the whole bed (in or mm)
@@ -813,7 +813,7 @@ export function OVERHEAD_RUN_MINUTES(depth: any[][], application_rate: any[][]):
  * @helpurl https://localhost:3000/taskpane.html#DRIP_LINE_RUN_MINUTES
  * @param {any[][]} volume_per_plant Gross water for one plant at this irrigation (gal or L)
  * @param {any[][]} emitter_flow Measured flow of one emitter, in the same volume unit per hour (gal/h or L/h)
- * @param {any[][]} emitter_spacing Distance of emitters along the line; not read when aligned_emitters is above 0 (in or cm)
+ * @param {any[][]} emitter_spacing From one emitter to the next; not read when aligned_emitters is above 0 (in or cm)
  * @param {any[][]} top_diameter Diameter of the pot's opening, in the unit of the spacing (in or cm)
  * @param {any[][]} [aligned_emitters] Emitters put over each pot on purpose; 0 where the line just runs over the pots (count)
  * @param {any[][]} [basis] "fewest" so that no pot is short; "average" for the mean of the pots
@@ -843,7 +843,7 @@ export function DRIP_LINE_RUN_MINUTES(
  * @helpurl https://localhost:3000/taskpane.html#PULSE_SCHEDULE
  * @param {any[][]} total_minutes Run time of the day, without filling the line (min)
  * @param {any[][]} pulses Number of pulses (count)
- * @param {any[][]} rest_minutes Rest from the stop of one pulse to the start of the next; 0 is a value (min)
+ * @param {any[][]} rest_minutes Rest from the stop of one pulse to the start of the next; 0 is a value, so leave no blank (min)
  * @param {any[][]} start_time Start of the first pulse, a time of the sheet; 0 is midnight (time)
  * @param {any[][]} [fill_minutes] Minutes for filling the line, added to every pulse (min)
  * @returns {any[][]} One row a pulse
@@ -872,7 +872,7 @@ export function ZONE_FLOW(plants: any[][], emitters_per_plant: any[][], emitter_
 }
 
 /**
- * How many equal zones the supply carries at the same time
+ * Equal zones that the supply carries at the same time
  * @customfunction ZONES_AT_ONCE ZONES_AT_ONCE
  * @helpurl https://localhost:3000/taskpane.html#ZONES_AT_ONCE
  * @param {any[][]} supply_flow Flow that the supply holds at the pressure that the zones need (gal/min or L/min)
@@ -884,7 +884,7 @@ export function ZONES_AT_ONCE(supply_flow: any[][], zone_flow: any[][]): any {
 }
 
 /**
- * Which zones run when, so that the supply is never asked for more than it gives
+ * Start and stop of each zone, so that the supply is never asked for more than it gives
  * @customfunction ZONE_SEQUENCE ZONE_SEQUENCE
  * @helpurl https://localhost:3000/taskpane.html#ZONE_SEQUENCE
  * @param {any[][]} zone_names Names of the zones in the order in which they may run
@@ -921,7 +921,7 @@ export function ZONE_SEQUENCE(
  * @customfunction LINE_FILL_MINUTES LINE_FILL_MINUTES
  * @helpurl https://localhost:3000/taskpane.html#LINE_FILL_MINUTES
  * @param {any[][]} pipe_length Length of pipe of this size (ft or m)
- * @param {any[][]} inside_diameter Inside diameter of the pipe (in or mm)
+ * @param {any[][]} inside_diameter Inside diameter, from the pipe's table or a caliper; never the nominal size (in or mm)
  * @param {any[][]} fill_flow Flow into the line while it fills (gal/min or L/min)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Minutes to fill the line (min)
@@ -1027,7 +1027,7 @@ export function FLOOD_VOLUME(
 }
 
 /**
- * How long the pump takes to flood a bench
+ * Minutes that the pump takes to flood a bench
  * @customfunction FILL_MINUTES FILL_MINUTES
  * @helpurl https://localhost:3000/taskpane.html#FILL_MINUTES
  * @param {any[][]} volume Standing water on the full bench (gal or L)
@@ -1040,15 +1040,15 @@ export function FILL_MINUTES(volume: any[][], fill_flow: any[][], uptake?: any[]
 }
 
 /**
- * When each bench fills and drains, and whether the tank lasts through the round
+ * Fill and drain of each bench, and whether the tank lasts through the round
  * @customfunction FLOOD_SCHEDULE FLOOD_SCHEDULE
  * @helpurl https://localhost:3000/taskpane.html#FLOOD_SCHEDULE
- * @param {any[][]} bench_names One bench a row, in the order in which they are flooded
+ * @param {any[][]} bench_names Names of the benches in the order in which they are flooded
  * @param {any[][]} flood_volumes Standing water of each full bench, one row a bench (gal or L)
- * @param {any[][]} uptakes What the pots of each bench take up, in the same unit; 0 is none (gal or L)
+ * @param {any[][]} uptakes What the pots of each bench take up, in the same unit; 0 is a value, so leave no blank (gal or L)
  * @param {any[][]} bench_flow Flow that reaches each open bench, in the same volume unit per minute (gal/min or L/min)
  * @param {any[][]} benches_at_once Benches that are filled at the same time (count)
- * @param {any[][]} soak_minutes Minutes from the full bench to the start of its drain; 0 is a value (min)
+ * @param {any[][]} soak_minutes Minutes from the full bench to the start of its drain; 0 is a value, so leave no blank (min)
  * @param {any[][]} drain_minutes Minutes from the start of the drain to the empty bench (min)
  * @param {any[][]} start_time Start of the first fill, a time of the sheet; 0 is midnight (time)
  * @param {any[][]} start_tank Water in the tank at the start, above the pump's intake (gal or L)
@@ -1085,10 +1085,10 @@ export function FLOOD_SCHEDULE(
  * Size of the tank that the flood water comes from and runs back to
  * @customfunction RECIRCULATION_TANK RECIRCULATION_TANK
  * @helpurl https://localhost:3000/taskpane.html#RECIRCULATION_TANK
- * @param {any[][]} flood_volume Standing water on one bench (gal or L)
+ * @param {any[][]} flood_volume Standing water on one full bench (gal or L)
  * @param {any[][]} benches_holding_water The most benches that hold water at once: filling, soaking or draining (count)
- * @param {any[][]} uptake_until_topup What the pots of all benches take up until the tank is topped up; 0 is none (gal or L)
- * @param {any[][]} dead_storage Water below the pump's intake; 0 is none (gal or L)
+ * @param {any[][]} uptake_until_topup What the pots of all benches take up until the tank is topped up; 0 is a value, so leave no blank (gal or L)
+ * @param {any[][]} dead_storage Water below the pump's intake; 0 is a value, so leave no blank (gal or L)
  * @param {any[][]} [freeboard] Room above the full tank, as a part of what it holds; 0 is none (fraction)
  * @returns {any} Volume of the tank, in the unit of the others (gal or L)
  */
@@ -1126,7 +1126,7 @@ export function TANK_VOLUME(diameter: any[][], depth: any[][], units: any[][]): 
  * @customfunction RAIN_HARVEST RAIN_HARVEST
  * @helpurl https://localhost:3000/taskpane.html#RAIN_HARVEST
  * @param {any[][]} area Footprint that the rain is collected from (ft2 or m2)
- * @param {any[][]} rain Rain of a storm, a month or a year; 0 is a dry time (in or mm)
+ * @param {any[][]} rain Rain of a storm, a month or a year; 0 is a value, so leave no blank (in or mm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @param {any[][]} [coefficient] Part of the rain that arrives in the tank (fraction)
  * @returns {any} Water brought in (gal or L)
@@ -1136,7 +1136,7 @@ export function RAIN_HARVEST(area: any[][], rain: any[][], units: any[][], coeff
 }
 
 /**
- * How many days a pond or tank lasts
+ * Days that a pond or tank lasts
  * @customfunction DAYS_OF_STORAGE DAYS_OF_STORAGE
  * @helpurl https://localhost:3000/taskpane.html#DAYS_OF_STORAGE
  * @param {any[][]} usable_volume Water that can be pumped from the store (gal or L)
@@ -1183,7 +1183,7 @@ export function FERTILIZER_WEIGHT(ppm: any[][], analysis: any[][], volume: any[]
 }
 
 /**
- * What a weighed amount of fertilizer makes in the water, as ppm of an element
+ * Strength of a feed from the fertilizer weighed into it, as ppm of an element
  * @customfunction PPM_FROM_WEIGHT PPM_FROM_WEIGHT
  * @helpurl https://localhost:3000/taskpane.html#PPM_FROM_WEIGHT
  * @param {any[][]} weight Weight of the product (lb or kg)
@@ -1218,11 +1218,11 @@ export function STOCK_WEIGHT(
 }
 
 /**
- * What an injector really doses, from the water treated and the stock it used
+ * Ratio that an injector really doses, from the water treated and the stock it used
  * @customfunction INJECTOR_RATIO INJECTOR_RATIO
  * @helpurl https://localhost:3000/taskpane.html#INJECTOR_RATIO
  * @param {any[][]} treated_volume Water that went through in the test, caught at the end or read off a meter (gal or L)
- * @param {any[][]} stock_used Stock that was drawn meanwhile, same unit (gal or L)
+ * @param {any[][]} stock_used Stock that was drawn meanwhile, in the same unit (gal or L)
  * @param {any[][]} [counts_stock] TRUE: the treated volume holds the stock (caught behind the injector); FALSE: metered before the injector
  * @returns {any} Parts of treated water for 1 part of stock (factor)
  */
@@ -1234,7 +1234,7 @@ export function INJECTOR_RATIO(treated_volume: any[][], stock_used: any[][], cou
  * EC that the meter should show at the hose end when the feed is right
  * @customfunction FERTIGATION_EC FERTIGATION_EC
  * @helpurl https://localhost:3000/taskpane.html#FERTIGATION_EC
- * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value (pure water), so leave no blank (mS/cm)
+ * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} ppm Element wanted in the water as applied (mg/L of N, or of P or K as elements), not ppm of the product (ppm)
  * @param {any[][]} label_ec EC that the label of this product gives for pure water at label_ppm (mS/cm)
  * @param {any[][]} label_ppm ppm of the same element in the same row of the label (ppm)
@@ -1249,7 +1249,7 @@ export function FERTIGATION_EC(water_ec: any[][], ppm: any[][], label_ec: any[][
  * @customfunction PPM_FROM_EC PPM_FROM_EC
  * @helpurl https://localhost:3000/taskpane.html#PPM_FROM_EC
  * @param {any[][]} feed_ec EC of the feed as the meter shows it (mS/cm)
- * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value (pure water), so leave no blank (mS/cm)
+ * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} label_ec EC that the label of this product gives for pure water at label_ppm (mS/cm)
  * @param {any[][]} label_ppm ppm of the same element in the same row of the label (ppm)
  * @returns {any} ppm (mg/L) of the label's element (ppm)
@@ -1262,7 +1262,7 @@ export function PPM_FROM_EC(feed_ec: any[][], water_ec: any[][], label_ec: any[]
  * Stock to add so that a tank comes up to its EC
  * @customfunction TANK_DOSE TANK_DOSE
  * @helpurl https://localhost:3000/taskpane.html#TANK_DOSE
- * @param {any[][]} tank_volume Solution in the tank now, not what the tank could hold (gal or L)
+ * @param {any[][]} tank_volume Feed in the tank now, not what the tank could hold (gal or L)
  * @param {any[][]} ec_now EC of the tank as it reads now, well mixed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} ec_target EC that the tank shall have, the water's own EC included (mS/cm)
  * @param {any[][]} feed_ec_rise EC that this stock adds to clear water at the injector ratio (mS/cm)
@@ -1283,10 +1283,10 @@ export function TANK_DOSE(
  * Water to add so that a tank that is too strong comes down to its EC
  * @customfunction TANK_DILUTION TANK_DILUTION
  * @helpurl https://localhost:3000/taskpane.html#TANK_DILUTION
- * @param {any[][]} tank_volume Solution in the tank now, not what the tank could hold (gal or L)
+ * @param {any[][]} tank_volume Feed in the tank now, not what the tank could hold (gal or L)
  * @param {any[][]} ec_now EC of the tank as it reads now, well mixed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} ec_target EC that the tank shall have, the water's own EC included (mS/cm)
- * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value (pure water), so leave no blank (mS/cm)
+ * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value, so leave no blank (mS/cm)
  * @returns {any} Water to add, in the unit of the tank (gal or L)
  */
 export function TANK_DILUTION(tank_volume: any[][], ec_now: any[][], ec_target: any[][], water_ec: any[][]): any {
@@ -1294,15 +1294,15 @@ export function TANK_DILUTION(tank_volume: any[][], ec_now: any[][], ec_target: 
 }
 
 /**
- * How sodium or chloride gathers in water that goes round and round
+ * Sodium or chloride that gathers in water that goes round and round
  * @customfunction ION_BUILDUP ION_BUILDUP
  * @helpurl https://localhost:3000/taskpane.html#ION_BUILDUP
- * @param {any[][]} start_ppm The ion in the tank at the start; 0 is a value (ppm)
- * @param {any[][]} makeup_ppm The ion in the make-up water; 0 is a value (ppm)
- * @param {any[][]} uptake_ppm The ion that plants take up, per litre of water that they drink; 0 (none) is the worst case (ppm)
+ * @param {any[][]} start_ppm The ion in the tank at the start; 0 is a value, so leave no blank (ppm)
+ * @param {any[][]} makeup_ppm The ion in the make-up water; 0 is a value, so leave no blank (ppm)
+ * @param {any[][]} uptake_ppm The ion that plants take up, per litre of water that they drink; 0 is a value, so leave no blank (ppm)
  * @param {any[][]} makeup_volume Make-up water at each round (gal or L)
- * @param {any[][]} tank_volume Water in the whole loop, same unit: tank, pipes, benches (gal or L)
- * @param {any[][]} rounds Rounds of make-up, such as days; 0 is the start (count)
+ * @param {any[][]} tank_volume Water in the whole loop, in the same unit: tank, pipes, benches (gal or L)
+ * @param {any[][]} rounds Rounds of make-up, such as days; 0 is a value, so leave no blank (count)
  * @returns {any} The ion in the tank after those rounds (ppm)
  */
 export function ION_BUILDUP(
@@ -1329,11 +1329,11 @@ export function BLEND_EC(volumes: any[][], ecs: any[][]): any {
 }
 
 /**
- * What part of one water to mix with another for a target
+ * Part of one water to mix with another for a target
  * @customfunction BLEND_SHARE BLEND_SHARE
  * @helpurl https://localhost:3000/taskpane.html#BLEND_SHARE
- * @param {any[][]} value_a EC or concentration of water a; 0 is a value (same unit)
- * @param {any[][]} value_b The same of water b, in the same unit; 0 is a value (same unit)
+ * @param {any[][]} value_a EC or concentration of water a; 0 is a value, so leave no blank (same unit)
+ * @param {any[][]} value_b The same of water b, in the same unit; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} target The same wanted in the mixture: between the two (same unit)
  * @returns {any} Part of water a in the mixture (fraction)
  */
@@ -1345,7 +1345,7 @@ export function BLEND_SHARE(value_a: any[][], value_b: any[][], target: any[][])
  * EC from one unit to another, or to and from the ppm of a TDS meter
  * @customfunction CONVERT_EC CONVERT_EC
  * @helpurl https://localhost:3000/taskpane.html#CONVERT_EC
- * @param {any[][]} value The reading; 0 is a value (as named)
+ * @param {any[][]} value The reading; 0 is a value, so leave no blank (as named)
  * @param {any[][]} from Unit of the reading
  * @param {any[][]} to Unit wanted
  * @param {any[][]} [tds_factor] ppm for 1 mS/cm, as the meter or the laboratory counts; needed where a side is tds_ppm (ppm per mS/cm)
@@ -1359,7 +1359,7 @@ export function CONVERT_EC(value: any[][], from: any[][], to: any[][], tds_facto
  * The element in what a label prints as oxide, or a laboratory as nitrate or ammonium
  * @customfunction ELEMENT_FROM_OXIDE ELEMENT_FROM_OXIDE
  * @helpurl https://localhost:3000/taskpane.html#ELEMENT_FROM_OXIDE
- * @param {any[][]} percent Percentage that the label prints; 0 is a value (%)
+ * @param {any[][]} percent Percentage that the label prints; 0 is a value, so leave no blank (%)
  * @param {any[][]} oxide What the percentage is of, as the label writes it
  * @returns {any} Percentage of the element (%)
  */
@@ -1371,9 +1371,9 @@ export function ELEMENT_FROM_OXIDE(percent: any[][], oxide: any[][]): any {
  * Sodium against calcium and magnesium: the sodium adsorption ratio of a water
  * @customfunction SODIUM_ADSORPTION SODIUM_ADSORPTION
  * @helpurl https://localhost:3000/taskpane.html#SODIUM_ADSORPTION
- * @param {any[][]} sodium Sodium; 0 is a value (as named)
- * @param {any[][]} calcium Calcium, in the same unit; 0 is a value (as named)
- * @param {any[][]} magnesium Magnesium, in the same unit; 0 is a value (as named)
+ * @param {any[][]} sodium Sodium; 0 is a value, so leave no blank (as named)
+ * @param {any[][]} calcium Calcium, in the same unit; 0 is a value, so leave no blank (as named)
+ * @param {any[][]} magnesium Magnesium, in the same unit; 0 is a value, so leave no blank (as named)
  * @param {any[][]} [basis] Unit of all three: "meq" per litre, or "ppm" (mg/L of the ion)
  * @returns {any} Sodium adsorption ratio (factor)
  */
@@ -1382,11 +1382,11 @@ export function SODIUM_ADSORPTION(sodium: any[][], calcium: any[][], magnesium: 
 }
 
 /**
- * How likely a property of the water is to clog emitters
+ * Risk that a property of the water clogs emitters
  * @customfunction CLOGGING_RISK CLOGGING_RISK
  * @helpurl https://localhost:3000/taskpane.html#CLOGGING_RISK
  * @param {any[][]} property What was measured
- * @param {any[][]} value What the report says: mg/L, bacteria per mL, or pH; 0 (none found) is a value, but not as pH (as named)
+ * @param {any[][]} value What the report says: mg/L, bacteria per mL, or pH; 0 is a value, but not as pH, so leave no blank (as named)
  * @returns {any} "minor", "moderate" or "severe"
  */
 export function CLOGGING_RISK(property: any[][], value: any[][]): any {
@@ -1411,7 +1411,7 @@ export function ACID_NORMALITY(acid: any[][], percent_by_weight: any[][], specif
  * @customfunction ACID_VOLUME ACID_VOLUME
  * @helpurl https://localhost:3000/taskpane.html#ACID_VOLUME
  * @param {any[][]} alkalinity Alkalinity of the water, ppm as CaCO3 (ppm CaCO3)
- * @param {any[][]} target_alkalinity Alkalinity to leave, ppm as CaCO3; 0 is a value and leaves no buffer at all (ppm CaCO3)
+ * @param {any[][]} target_alkalinity Alkalinity to leave, ppm as CaCO3; 0 is a value, so leave no blank (ppm CaCO3)
  * @param {any[][]} acid_normality Strength of the acid in equivalents per litre, from ACID_NORMALITY (eq/L)
  * @param {any[][]} volume Water to be treated (gal or L)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -1449,7 +1449,7 @@ export function FRICTION_LOSS(
 }
 
 /**
- * What part of the friction loss is left because a line gives off its flow on the way
+ * Part of the friction loss that is left because a line gives off its flow on the way
  * @customfunction CHRISTIANSEN_FACTOR CHRISTIANSEN_FACTOR
  * @helpurl https://localhost:3000/taskpane.html#CHRISTIANSEN_FACTOR
  * @param {any[][]} outlets Outlets on the line (count)
@@ -1482,7 +1482,7 @@ export function LATERAL_LOSS(
 }
 
 /**
- * How fast water runs in a pipe
+ * Speed of the water in a pipe
  * @customfunction PIPE_VELOCITY PIPE_VELOCITY
  * @helpurl https://localhost:3000/taskpane.html#PIPE_VELOCITY
  * @param {any[][]} flow Flow through the pipe (gal/min or L/min)
@@ -1508,7 +1508,7 @@ export function FLUSH_FLOW(inside_diameter: any[][], units: any[][], velocity?: 
 }
 
 /**
- * What an emitter gives at another pressure than the one it was measured at
+ * Flow of an emitter at another pressure than the one it was measured at
  * @customfunction EMITTER_FLOW_AT_PRESSURE EMITTER_FLOW_AT_PRESSURE
  * @helpurl https://localhost:3000/taskpane.html#EMITTER_FLOW_AT_PRESSURE
  * @param {any[][]} flow_ref Flow known at the first pressure, in any unit of flow (gal/h or L/h)
@@ -1527,7 +1527,7 @@ export function EMITTER_FLOW_AT_PRESSURE(
 }
 
 /**
- * How strongly an emitter answers to pressure, from its flow at two pressures
+ * Response of an emitter to pressure, from its flow at two pressures
  * @customfunction EMITTER_EXPONENT EMITTER_EXPONENT
  * @helpurl https://localhost:3000/taskpane.html#EMITTER_EXPONENT
  * @param {any[][]} flow_1 Flow at the first pressure, in any unit of flow (gal/h or L/h)
@@ -1591,7 +1591,7 @@ export function PUMP_ENERGY(volume: any[][], head: any[][], efficiency: any[][],
  * What one water bill comes to under a tariff of blocks
  * @customfunction WATER_COST WATER_COST
  * @helpurl https://localhost:3000/taskpane.html#WATER_COST
- * @param {any[][]} volume Water of this bill, in the bill's unit; 0 is a value (same unit)
+ * @param {any[][]} volume Water of this bill, in the bill's unit; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} tier_limits Upper end of each block, counted from 0 and rising; the last may be blank: no limit (same unit)
  * @param {any[][]} tier_prices Price of one unit of water in each block, one row a block (currency)
  * @param {any[][]} [fixed_charge] Charge of the bill whatever the volume (currency)
@@ -1628,7 +1628,7 @@ export function FERTILIZER_COST(
  * @helpurl https://localhost:3000/taskpane.html#COST_PER_SALEABLE_PLANT
  * @param {any[][]} total_cost Cost of the whole crop, counted as positive (currency)
  * @param {any[][]} plants_started Plants that were started (count)
- * @param {any[][]} loss_fraction Part of the plants started that cannot be sold; 0 is none (fraction)
+ * @param {any[][]} loss_fraction Part of the plants started that cannot be sold; 0 is a value, so leave no blank (fraction)
  * @returns {any} Cost of a plant that can be sold (currency)
  */
 export function COST_PER_SALEABLE_PLANT(total_cost: any[][], plants_started: any[][], loss_fraction: any[][]): any {
@@ -1641,7 +1641,7 @@ export function COST_PER_SALEABLE_PLANT(total_cost: any[][], plants_started: any
  * @helpurl https://localhost:3000/taskpane.html#ANNUALIZED_COST
  * @param {any[][]} investment What is paid at the start, counted as positive (currency)
  * @param {any[][]} life_years Years that the parts last; need not be whole (years)
- * @param {any[][]} rate Interest a year; 0 is straight line, so leave no blank (fraction)
+ * @param {any[][]} rate Interest a year; 0 is a value (straight line), so leave no blank (fraction)
  * @param {any[][]} [salvage] What the parts still bring at the end of their life; not more than the investment (currency)
  * @returns {any} Cost per year (currency)
  */
@@ -1650,7 +1650,7 @@ export function ANNUALIZED_COST(investment: any[][], life_years: any[][], rate: 
 }
 
 /**
- * Years until the savings have paid the investment back
+ * How many years the savings take to pay the investment back
  * @customfunction PAYBACK_YEARS PAYBACK_YEARS
  * @helpurl https://localhost:3000/taskpane.html#PAYBACK_YEARS
  * @param {any[][]} investment What is paid at the start, counted as positive (currency)
@@ -1663,11 +1663,11 @@ export function PAYBACK_YEARS(investment: any[][], annual_savings: any[][], disc
 }
 
 /**
- * Year by year what an investment has brought in so far, with interest and without
+ * What an investment has brought in so far, year by year, with interest and without
  * @customfunction PAYBACK_TABLE PAYBACK_TABLE
  * @helpurl https://localhost:3000/taskpane.html#PAYBACK_TABLE
  * @param {any[][]} investment What is paid at the start, counted as positive (currency)
- * @param {any[][]} annual_saving Saving of every year; below 0 it is an extra cost (currency)
+ * @param {any[][]} annual_saving Saving of every year, below 0 an extra cost; 0 is a value, so leave no blank (currency)
  * @param {any[][]} years Years that the table shows (count)
  * @param {any[][]} [discount_rate] Interest a year; 0 counts no interest (fraction)
  * @returns {any[][]} Year 0 with the investment alone, then one row a year; both sums are net of the investment
@@ -1712,7 +1712,7 @@ export function PAYBACK_SENSITIVITY(
 }
 
 /**
- * Water still needed when several savings act one after the other
+ * How much water is still needed when several savings act one after the other
  * @customfunction WATER_AFTER_SAVINGS WATER_AFTER_SAVINGS
  * @helpurl https://localhost:3000/taskpane.html#WATER_AFTER_SAVINGS
  * @param {any[][]} baseline Water used before, such as a season's meter reading (same unit)
@@ -1724,11 +1724,11 @@ export function WATER_AFTER_SAVINGS(baseline: any[][], savings: any[][]): any {
 }
 
 /**
- * The working of any function, step by step, with the numbers in it
+ * Working of any function, step by step, with the numbers in it
  * @customfunction SHOW_WORKING SHOW_WORKING
  * @helpurl https://localhost:3000/taskpane.html#SHOW_WORKING
- * @param {any[][]} function_name The function, such as RUN_MINUTES, in quotation marks
- * @param {any[][][]} input Its arguments in its order; as many as it has
+ * @param {any[][]} function_name Name of the function, such as RUN_MINUTES, in quotation marks
+ * @param {any[][][]} input Its arguments in its order, cells or ranges
  * @returns {any[][]} One row a step, then the source, the limits and the plain-spreadsheet formula
  */
 export function SHOW_WORKING(function_name: any[][], input: any[][][]): any[][] {
@@ -1736,13 +1736,13 @@ export function SHOW_WORKING(function_name: any[][], input: any[][][]): any[][] 
 }
 
 /**
- * A number for each student and item, the same for ever and on every computer
+ * Number for each student and item, the same for ever and on every computer
  * @customfunction EXERCISE_NUMBER EXERCISE_NUMBER
  * @helpurl https://localhost:3000/taskpane.html#EXERCISE_NUMBER
  * @param {any[][]} seed The word of the term or class, kept by the instructor
  * @param {any[][]} student The student's number or short name in the class list
  * @param {any[][]} item What the number is for, such as the name of the argument; add # and a counter to redraw
- * @param {any[][]} low Lowest value; 0 is a value (same unit)
+ * @param {any[][]} low Lowest value; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} high Highest value, not below low (same unit)
  * @param {any[][]} step Distance from value to value, such as 0.05 (same unit)
  * @returns {any} The drawn number, on the step, without float dust (same unit)
@@ -1759,11 +1759,11 @@ export function EXERCISE_NUMBER(
 }
 
 /**
- * Marks a student's number: right, close, wrong or not answered
+ * Mark for a student's number: right, close, wrong or not answered
  * @customfunction CHECK_ANSWER CHECK_ANSWER
  * @helpurl https://localhost:3000/taskpane.html#CHECK_ANSWER
  * @param {any[][]} answer The student's cell
- * @param {any[][]} correct The right answer; 0 is a value (same unit)
+ * @param {any[][]} correct The right answer; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} [relative_tolerance] Part of the right answer by which it may be off (fraction)
  * @param {any[][]} [absolute_tolerance] Amount by which it may be off, in its own unit: needed where the right answer is 0 (same unit)
  * @returns {any} The mark in a word
@@ -1778,14 +1778,14 @@ export function CHECK_ANSWER(
 }
 
 /**
- * What lies behind a student's number: right, or the mistake that gives it
+ * Diagnosis of a student's number: right, or the mistake that gives it
  * @customfunction DIAGNOSE_ANSWER DIAGNOSE_ANSWER
  * @helpurl https://localhost:3000/taskpane.html#DIAGNOSE_ANSWER
  * @param {any[][]} answer The student's cell
- * @param {any[][]} function_name The function that gives the right answer, in quotation marks
+ * @param {any[][]} function_name Name of the function that gives the right answer, in quotation marks
  * @param {any[][]} relative_tolerance Part of the right answer by which it may be off; blank is 0.02 (fraction)
  * @param {any[][]} detail 0 right or wrong, 1 which step, 2 the mistake in words, 3 the numbers too; blank is 2 (count)
- * @param {any[][][]} input The function's arguments in its order
+ * @param {any[][][]} input Its arguments in its order, cells or ranges
  * @returns {any} Begins with right, not answered or wrong
  */
 export function DIAGNOSE_ANSWER(
@@ -1799,11 +1799,11 @@ export function DIAGNOSE_ANSWER(
 }
 
 /**
- * The mistakes that people make with a function, and the number that each gives
+ * Mistakes that people make with a function, and the number that each gives
  * @customfunction COMMON_MISTAKES COMMON_MISTAKES
  * @helpurl https://localhost:3000/taskpane.html#COMMON_MISTAKES
- * @param {any[][]} function_name The function, in quotation marks; one with a single number as its answer
- * @param {any[][][]} input Its arguments in its order
+ * @param {any[][]} function_name Name of the function, in quotation marks; one with a single number as its answer
+ * @param {any[][][]} input Its arguments in its order, cells or ranges
  * @returns {any[][]} One row a mistake
  */
 export function COMMON_MISTAKES(function_name: any[][], input: any[][][]): any[][] {
@@ -1811,10 +1811,10 @@ export function COMMON_MISTAKES(function_name: any[][], input: any[][][]): any[]
 }
 
 /**
- * A number in another unit of the same kind: gallons in litres, psi in kPa, CCF in m3
+ * Number in another unit of the same kind: gallons in litres, psi in kPa, CCF in m3
  * @customfunction CONVERT_UNIT CONVERT_UNIT
  * @helpurl https://localhost:3000/taskpane.html#CONVERT_UNIT
- * @param {any[][]} value The number to convert; 0 is a value (as named)
+ * @param {any[][]} value The number to convert; 0 is a value, so leave no blank (as named)
  * @param {any[][]} from Unit that the number is in, such as gal, CCF, psi, mm, gal/h
  * @param {any[][]} to Unit wanted, of the same kind
  * @returns {any} The number in the unit wanted (as named)
@@ -1824,7 +1824,7 @@ export function CONVERT_UNIT(value: any[][], from: any[][], to: any[][]): any {
 }
 
 /**
- * Whether a number is one that the trade usually sees, and the likely slip where it is not
+ * Verdict on a number: one that the trade usually sees, or the likely slip where it is not
  * @customfunction CHECK_RANGE CHECK_RANGE
  * @helpurl https://localhost:3000/taskpane.html#CHECK_RANGE
  * @param {any[][]} value The number to look at; a blank is answered with a blank (as named)
@@ -1838,7 +1838,7 @@ export function CHECK_RANGE(value: any[][], function_name: any[][], argument: an
 }
 
 /**
- * The unit of an argument or an answer, for the heading of a column
+ * Unit of an argument or an answer, for the heading of a column
  * @customfunction UNIT_LABEL UNIT_LABEL
  * @helpurl https://localhost:3000/taskpane.html#UNIT_LABEL
  * @param {any[][]} function_name Name of the function
@@ -1851,7 +1851,7 @@ export function UNIT_LABEL(function_name: any[][], argument: any[][], units: any
 }
 
 /**
- * Where the formula of a function comes from: author, year, title, equation or table
+ * Source of a function's formula: author, year, title, equation or table
  * @customfunction FUNCTION_SOURCE FUNCTION_SOURCE
  * @helpurl https://localhost:3000/taskpane.html#FUNCTION_SOURCE
  * @param {any[][]} function_name Name of the function
@@ -1862,7 +1862,7 @@ export function FUNCTION_SOURCE(function_name: any[][]): any {
 }
 
 /**
- * The version of the functions in this sheet, to write beside its results
+ * Version of the functions in this sheet, to write beside its results
  * @customfunction LIBRARY_VERSION LIBRARY_VERSION
  * @helpurl https://localhost:3000/taskpane.html#LIBRARY_VERSION
  * @returns {any} Three numbers with points between them

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { evaluate, FunctionError } from "../../../src/kernel";
 import type { ArgumentInput } from "../../../src/kernel";
 import { entryOf, refusal } from "../../rig/calls";
-import { against, byAnotherRoute } from "../../rig/evidence";
+import { byAnotherRoute } from "../../rig/evidence";
 import { diagnosed, diagnosisPage, DRAWS, recognitionOf, type Recognition } from "../../rig/recognition";
 
 const MOST_CONFUSED = 0.01;
@@ -57,11 +57,11 @@ describe(byAnotherRoute("DIAGNOSE_ANSWER"), () => {
     ["the right number is right", 1.375, 2, TWO, "right"],
     ["within two in a hundred is right", 1.4, 2, TWO, "right"],
     [
-      "a forgotten emitter: 2.75",
+      "an emitter left out: 2.75",
       2.75,
       2,
       TWO,
-      "wrong: 2.75 is what comes out when the emitters of a plant were forgotten",
+      "wrong: 2.75 is what comes out when the emitters per plant were left out",
     ],
     [
       "per hour as per minute: 2.75 / 60",
@@ -93,11 +93,11 @@ describe(byAnotherRoute("DIAGNOSE_ANSWER"), () => {
     ],
     ["the sign turned", -2.75, 2, ONE, "wrong: -2.75 is what comes out when the sign was turned"],
     [
-      "two at once: emitters forgotten and litres",
+      "two at once: emitters left out and litres",
       10.41,
       2,
       TWO,
-      "wrong: 10.41 is what comes out when the emitters of a plant were forgotten; and US gallons and litres were mixed up",
+      "wrong: 10.41 is what comes out when the emitters per plant were left out; and US gallons and litres were mixed up",
     ],
     [
       "nothing known: it says where to start",
@@ -127,7 +127,7 @@ describe(byAnotherRoute("DIAGNOSE_ANSWER"), () => {
       2.75,
       3,
       TWO,
-      "wrong: 2.75 is what comes out when the emitters of a plant were forgotten (that gives 2.75; right is 1.375)",
+      "wrong: 2.75 is what comes out when the emitters per plant were left out (that gives 2.75; right is 1.375)",
     ],
   ] as const)("%s", (_title, answer, detail, input, words) => {
     expect(diagnosis(answer, "RUN_MINUTES", detail, input)).toBe(words);
@@ -174,7 +174,8 @@ describe(byAnotherRoute("DIAGNOSE_ANSWER"), () => {
   });
 });
 
-describe(against("COMMON_MISTAKES", "the entries' own arithmetic, over all functions"), () => {
+// The entries' own arithmetic, over all functions.
+describe(byAnotherRoute("COMMON_MISTAKES"), () => {
   test.each(diagnosed.map((entry) => [entry.name, entry] as const))(
     "%s: a row a mistake, each ratio that of its answer",
     (_name, entry) => {

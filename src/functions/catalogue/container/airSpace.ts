@@ -4,7 +4,7 @@ import { AIR_SPACE_USUAL, HOLDS_FOR_HEIGHT } from "./substrate";
 export const airSpace = defineFunction({
   name: "AIR_SPACE",
   group: "Container and substrate",
-  summary: "What part of the substrate's volume is air once the pot has drained",
+  summary: "Part of the substrate's volume that is air once the pot has drained",
   formula: "AS = drained / volume",
   source: [
     cite("BOYER2012", "Table 1, footnote: volume of water drained from the sample / volume of the sample"),
@@ -14,20 +14,20 @@ export const airSpace = defineFunction({
     "Every pore was full before it drained: soak slowly from below, and wait until the top shines.",
     "What drained is all that ran out of the open holes until dripping stopped.",
     HOLDS_FOR_HEIGHT,
-    "A drained volume of 0 is a result (field soil in a shallow pot may keep it all). A blank cell that a host sends as 0 counts as one.",
+    "Field soil in a shallow pot may drain nothing.",
   ],
   params: {
     drained_volume: {
       quantity: "any one unit",
       symbol: "Vd",
       atLeast: 0,
-      about: "Water that ran out of the saturated pot; 0 is a result, so leave no blank",
+      about: "Water that ran out of the saturated pot; 0 is a value, so leave no blank",
     },
     container_volume: {
       quantity: "any one unit",
       symbol: "V",
       above: 0,
-      about: "Volume of the substrate to the fill line, in the same unit",
+      about: "Substrate in the pot, to the fill line, in the same unit",
     },
   },
   result: { quantity: "fraction", symbol: "AS", about: "Air space after drainage", usual: AIR_SPACE_USUAL },

@@ -29,7 +29,7 @@ export const availableWater = defineFunction({
         us: [0.2, 0.35],
         metric: [0.2, 0.35],
         low: "every substrate keeps more: the plants would run dry before the sheet says so",
-        high: "look whether available water was meant",
+        high: "check whether available water was meant",
         source: cite("SNA_BMP", "unavailable water 25 to 35 % by volume; peat a little less (common practice)"),
       },
     },

@@ -4,7 +4,7 @@ import { CONTAINER_CAPACITY_USUAL, HOLDS_FOR_HEIGHT, SUBSTRATE_VOLUME_PARAM } fr
 export const containerCapacity = defineFunction({
   name: "CONTAINER_CAPACITY",
   group: "Container and substrate",
-  summary: "What part of the substrate's volume is water once the pot has drained",
+  summary: "Part of the substrate's volume that is water once the pot has drained",
   formula: "CC = (Ww - Wd) / (w V); w = 8.345 lb/gal, 1 kg/L",
   source: [
     cite("BOYER2012", "Table 1, footnote: (wet weight - oven-dry weight) / volume of the sample"),
@@ -21,7 +21,7 @@ export const containerCapacity = defineFunction({
       quantity: "weight",
       symbol: "Ww",
       above: 0,
-      about: "Substrate after soaking and free drainage, without the pot",
+      about: "The substrate after soaking and free drainage, without the pot",
     },
     dry_weight: {
       quantity: "weight",

@@ -3,7 +3,7 @@ import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
 export const containerVolume = defineFunction({
   name: "CONTAINER_VOLUME",
   group: "Container and substrate",
-  summary: "What a round pot holds, up to the fill line",
+  summary: "Volume of a round pot, up to the fill line",
   formula: "V = pi H (Dt2 + Dt Db + Db2) / 12",
   source: cite("GEOMETRY", "volume of a truncated cone"),
   assumptions: [
@@ -59,7 +59,7 @@ export const containerVolume = defineFunction({
       us: [0.025, 110],
       metric: [0.1, 420],
       low: "smaller than any pot: a plug, or the units differ",
-      high: "larger than any pot: look at the units",
+      high: "larger than any pot: check the units",
       source: cite("ANSI_Z60", "6.5 in3 of the smallest pot to 25,410 in3 of the largest box"),
     },
   },
@@ -88,7 +88,7 @@ export const containerVolume = defineFunction({
         (k * Math.PI * height * (dt * dt + db * db)) / 8,
     },
     {
-      slip: "Diameters were used as radii",
+      slip: "The diameters were used as radii",
       answer: ({ top_diameter: dt, bottom_diameter: db, height }, { k }) =>
         (k * Math.PI * height * (dt * dt + dt * db + db * db)) / 3,
     },

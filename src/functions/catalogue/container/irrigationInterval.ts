@@ -1,9 +1,10 @@
 import { cite, defineFunction } from "../../../kernel";
+import { DEPLETION_USUAL } from "./substrate";
 
 export const irrigationInterval = defineFunction({
   name: "IRRIGATION_INTERVAL",
   group: "Container and substrate",
-  summary: "How many days a full pot lasts until it is time to irrigate",
+  summary: "Days that a full pot lasts until it is time to irrigate",
   formula: "days = AW p / use",
   source: [
     cite("FAO56", "Eq. 83: readily available water = depletion fraction x total available water"),
@@ -11,8 +12,8 @@ export const irrigationInterval = defineFunction({
   ],
   assumptions: [
     "The depletion fraction is the part used, and of the available water, not of container capacity nor of the pot's weight.",
-    "Days of equal use, a pot filled to container capacity, no rain between. Below one day the pot needs water more than once a day: 0.4 days is every 10 hours of use.",
-    "Water is used by day: round down to whole irrigations, never up.",
+    "Days of equal use, a pot filled to container capacity, no rain between.",
+    "Round down to whole days. Below one day give 1 / days irrigations a day, rounded up, in the daylight hours when plants drink: 0.4 days is three.",
   ],
   params: {
     available_water: {
@@ -27,13 +28,7 @@ export const irrigationInterval = defineFunction({
       above: 0,
       atMost: 1,
       about: "Part of the available water that may be used before it is time to irrigate",
-      usual: {
-        us: [0.2, 0.5],
-        metric: [0.2, 0.5],
-        low: "hardly anything is used between irrigations",
-        high: "looks like the part left; plants are short of water before that",
-        source: cite("PRACTICE", "20 to 50 % of the available water of container crops"),
-      },
+      usual: DEPLETION_USUAL,
     },
     daily_use: {
       quantity: "volume",
@@ -50,7 +45,7 @@ export const irrigationInterval = defineFunction({
       us: [0.25, 7],
       metric: [0.25, 7],
       low: "more than four irrigations a day: the pot is too small for the plant, or the units differ",
-      high: "hardly ever this long in a pot in leaf: look at the daily use",
+      high: "hardly ever this long in a pot in leaf: check the daily use",
       source: cite("PRACTICE", "container crops in the growing season"),
     },
   },
@@ -74,7 +69,7 @@ export const irrigationInterval = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The depletion fraction was forgotten: the plants would be at the end of their water",
+      slip: "The depletion fraction was left out: the plants would be at the end of their water",
       instead: () => ({ depletion_fraction: 1 }),
     },
     {

@@ -1,4 +1,5 @@
 import { cite, defineFunction, FunctionError, UNITS_PARAM, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 
 /** Height of an equilateral triangle over its side. */
 const TRIANGLE = Math.sqrt(3) / 2;
@@ -22,6 +23,7 @@ export const plantSpacingArea = defineFunction({
     '"square" includes rectangles, and rows that are shifted but stand between_rows apart: the ground is in_row x between_rows whatever the shift.',
     '"triangle" is equilateral: in_row is its side, and between_rows is left blank or is the side again. Where the distance of the rows was measured, take "square".',
     "Within a full bed: aisles and the bench's edge are not in it.",
+    ONE_CASE,
   ],
   params: {
     in_row: {
@@ -61,7 +63,7 @@ export const plantSpacingArea = defineFunction({
   result: {
     quantity: "area",
     symbol: "A",
-    about: "Ground of one plant",
+    about: "Ground that one plant takes up",
     usual: {
       us: [0.03, 36],
       metric: [0.0025, 3.3],
@@ -92,7 +94,7 @@ export const plantSpacingArea = defineFunction({
       answer: ({ pattern }, _constants, right) => (pattern === "triangle" ? right / TRIANGLE : NaN),
     },
     {
-      slip: "It was multiplied by 0.866 although the distance between the rows was given",
+      slip: "0.866 was multiplied in although the distance of the rows was given",
       answer: ({ pattern }, _constants, right) => (pattern === "square" ? right * TRIANGLE : NaN),
     },
     {

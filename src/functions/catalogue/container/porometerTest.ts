@@ -12,7 +12,6 @@ export const porometerTest = defineFunction({
     "Wet: after saturation from below and free drainage. Dry: at 105 C (221 F) to constant weight.",
     `A core of 7.6 cm (3 in) is not a pot of 25 cm (10 in). ${HOLDS_FOR_HEIGHT}`,
     "Bulk density / (1 - total porosity) is the density of the particles: 0.35 to 2.1 g/cm3 for substrates, 2.65 for sand. Anything else means a wrong weight or volume.",
-    "A drained volume of 0 is a result. A blank cell that a host sends as 0 counts as one.",
   ],
   params: {
     core_volume: {
@@ -32,13 +31,13 @@ export const porometerTest = defineFunction({
       quantity: "catch",
       symbol: "Vd",
       atLeast: 0,
-      about: "Water that ran out of the saturated core; 0 is a result, so leave no blank",
+      about: "Water that ran out of the saturated core; 0 is a value, so leave no blank",
     },
     wet_weight: {
       quantity: "sample weight",
       symbol: "Ww",
       above: 0,
-      about: "Substrate after free drainage, without the core",
+      about: "The substrate after soaking and free drainage, without the core",
       usual: {
         us: [30, 3000],
         metric: [30, 3000],

@@ -4,7 +4,7 @@ export const CONTAINER_CAPACITY_USUAL = {
   us: [0.45, 0.65],
   metric: [0.45, 0.65],
   low: "looks like a capacity by weight, or like available water",
-  high: "look again at the drained weight",
+  high: "check the drained weight",
   source: cite("SNA_BMP", "container capacity 45 to 65 % by volume"),
 } as const;
 
@@ -12,8 +12,17 @@ export const AIR_SPACE_USUAL = {
   us: [0.1, 0.3],
   metric: [0.1, 0.3],
   low: "little air for roots: a fine or packed substrate, a shallow pot, or one that had not drained",
-  high: "dries fast; look whether it was saturated before it drained",
+  high: "dries fast; check whether it was saturated before it drained",
   source: cite("SNA_BMP", "air space 10 to 30 % by volume"),
+} as const;
+
+/** Part of the available water used before an irrigation. */
+export const DEPLETION_USUAL = {
+  us: [0.2, 0.5],
+  metric: [0.2, 0.5],
+  low: "hardly anything is used between irrigations",
+  high: "looks like the part left; plants are short of water before that",
+  source: cite("PRACTICE", "20 to 50 % of the available water of container crops"),
 } as const;
 
 export const SUBSTRATE_VOLUME_PARAM = {

@@ -1,16 +1,18 @@
 import { cite, defineFunction, shortNumber } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 
 export const targetWeight = defineFunction({
   name: "TARGET_WEIGHT",
   group: "Container and substrate",
-  summary: "The weight of a pot or tray at which to irrigate",
+  summary: "Weight of a pot or tray at which to irrigate",
   formula: '"water": Wt = Wd + f (Wf - Wd); "total": Wt = f Wf',
   source: cite("DUMROESE2015", "irrigate at a target weight; targets can be worked out in different ways"),
   assumptions: [
     "The fraction is the part left, not the part used. Any one unit of weight, grams too.",
     '"water": that part of the water is left. "total": that part of the whole weight is left, pot and substrate included, so the same fraction leaves far less water.',
-    "All weights alike: with the pot and the plant, or without them. A published target on the total weight includes the container.",
+    "All weights alike: with the pot and the plant, or without them. A published target on the total weight includes the pot.",
     "The plant grows: weigh the drained pot anew every week or two.",
+    ONE_CASE,
   ],
   params: {
     drained_weight: {

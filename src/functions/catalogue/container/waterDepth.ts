@@ -4,7 +4,7 @@ import { potTop, TOP_DIAMETER_PARAM } from "../runTime/potTop";
 export const waterDepth = defineFunction({
   name: "WATER_DEPTH",
   group: "Container and substrate",
-  summary: "How deep a volume of water would stand on a round pot's top",
+  summary: "Depth at which a volume of water would stand on a round pot's top",
   formula: "d = V / (k pi D2 / 4)",
   source: cite("GEOMETRY", "depth = volume / area of a circle"),
   assumptions: [
@@ -24,8 +24,8 @@ export const waterDepth = defineFunction({
     usual: {
       us: [0.05, 3],
       metric: [1, 75],
-      low: "less than a shower: look at the units",
-      high: "more than a pot takes in a day: look at the units, or at the diameter",
+      low: "less than a shower: check the units",
+      high: "more than a pot takes in a day: check the units, or the diameter",
       source: cite("PRACTICE", "one irrigation of a pot"),
     },
   },

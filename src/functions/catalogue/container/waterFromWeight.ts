@@ -61,7 +61,7 @@ export const waterFromWeight = defineFunction({
   ],
   mistakes: [
     {
-      slip: "Pounds were taken for gallons",
+      slip: "Pounds of water were taken for gallons",
       answer: ({ units }, { w }, right) => (units === "us" ? right * w : NaN),
     },
     {

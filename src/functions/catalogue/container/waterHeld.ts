@@ -1,14 +1,15 @@
 import { cite, defineFunction } from "../../../kernel";
-import { CONTAINER_CAPACITY_PARAM, SUBSTRATE_VOLUME_PARAM } from "./substrate";
+import { CONTAINER_CAPACITY_PARAM, HOLDS_FOR_HEIGHT, SUBSTRATE_VOLUME_PARAM } from "./substrate";
 
 export const waterHeld = defineFunction({
   name: "WATER_HELD",
   group: "Container and substrate",
-  summary: "Water in the whole pot after it has drained",
+  summary: "Water in the whole pot once it has drained",
   formula: "W = V CC",
   source: cite("DEFINITION", "container capacity is water by volume, so water held = volume x capacity"),
   assumptions: [
-    "Container capacity by volume, measured in this container: it falls as the container gets taller.",
+    "Container capacity is by volume.",
+    HOLDS_FOR_HEIGHT,
     "Not all of it is for the plant: a quarter to a third of the volume stays in the substrate. See AVAILABLE_WATER.",
   ],
   params: { volume: SUBSTRATE_VOLUME_PARAM, container_capacity: CONTAINER_CAPACITY_PARAM },

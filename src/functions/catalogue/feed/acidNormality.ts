@@ -30,7 +30,7 @@ export const acidNormality = defineFunction({
       usual: {
         us: [0.3, 0.98],
         metric: [0.3, 0.98],
-        low: "weaker than what is sold: look at the label",
+        low: "weaker than what is sold: check the label",
         source: cite("NCSU_558", "sulfuric 35 and 93 %, nitric 61 and 67 %, phosphoric 75 and 85 %"),
       },
     },
@@ -45,7 +45,7 @@ export const acidNormality = defineFunction({
       usual: {
         us: [1.15, 1.9],
         metric: [1.15, 1.9],
-        low: "lighter than what is sold: look at the label",
+        low: "lighter than what is sold: check the label",
         source: cite("REAGENTS", "1.41 for nitric, 1.71 for phosphoric, 1.84 for sulfuric"),
       },
     },

@@ -17,7 +17,7 @@ export const acidVolume = defineFunction({
     "Alkalinity as CaCO3. From HCO3 in ppm multiply by 0.820 (they differ by 22 %), from meq/L by 50.04. Hardness, also given as CaCO3, is another quantity.",
     "Stoichiometry only: it sets the alkalinity that is left, not a pH. To reach about pH 5.8, some 80 % of the alkalinity must go.",
     "Published rates differ by 6 % and more, since strengths vary and some count to a pH: start lower, and measure.",
-    "A target of 0 takes all buffer away and the pH falls to about 4.5. A blank may reach the function as 0: leave none.",
+    "A target of 0 takes all buffer away and the pH falls to about 4.5.",
     NUTRIENT_NOTE,
   ],
   params: {
@@ -30,7 +30,7 @@ export const acidVolume = defineFunction({
         us: [20, 500],
         metric: [20, 500],
         low: "looks like meq/L: multiply by 50.04",
-        high: "look at the report again: as HCO3, or hardness?",
+        high: "check the report again: as HCO3, or hardness?",
         source: cite("PRACTICE", "well and surface waters"),
       },
     },
@@ -38,13 +38,13 @@ export const acidVolume = defineFunction({
       quantity: "alkalinity",
       symbol: "At",
       atLeast: 0,
-      about: "Alkalinity to leave, ppm as CaCO3; 0 is a value and leaves no buffer at all",
+      about: "Alkalinity to leave, ppm as CaCO3; 0 is a value, so leave no blank",
       usual: {
         us: [40, 200],
         metric: [40, 200],
         low: "leaves hardly any buffer: the pH may fall below 5",
         high: "hardly needs acid",
-        source: cite("PRACTICE", "60 to 100 for plugs, 80 to 120 for small pots, 100 to 200 for large containers"),
+        source: cite("PRACTICE", "60 to 100 for plugs, 80 to 120 for small pots, 100 to 200 for large pots"),
       },
     },
     acid_normality: {
@@ -95,7 +95,7 @@ export const acidVolume = defineFunction({
     { slip: "All of the alkalinity was neutralized, down to 0", instead: () => ({ target_alkalinity: 0 }) },
     { slip: "ppm were used as meq/L, undivided by 50", answer: (_given, _constants, right) => right * CaCO3 },
     {
-      slip: "CaCO3 was counted by its molar mass, 100 and not 50 a meq",
+      slip: "CaCO3 was counted as 100 mg a meq, its molar mass, not as 50",
       answer: (_given, _constants, right) => right / 2,
     },
     {

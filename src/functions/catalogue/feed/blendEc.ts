@@ -14,7 +14,7 @@ export const blendEc = defineFunction({
   assumptions: [
     "EC and concentrations mix so. pH never does: it depends on alkalinity, and must be measured in the mixture.",
     EC_ADDS_UP,
-    "Volumes in one unit, or flows that run together. A volume of 0 is a water that is not used. A blank may reach the function as 0: count the cells of both columns.",
+    "Volumes in one unit, or flows that run together. A blank cell may count as 0: count the cells of both columns.",
     "Nothing settles out when the waters meet.",
   ],
   params: {
@@ -65,7 +65,7 @@ export const blendEc = defineFunction({
   mistakes: [
     { slip: "The plain mean was taken, whatever the volumes", answer: ({ ecs }) => sum(ecs) / ecs.length },
     {
-      slip: "The volumes stand in the wrong order",
+      slip: "The volumes were put in the wrong order",
       instead: ({ volumes }) => ({ volumes: [...volumes].reverse() }),
     },
   ],

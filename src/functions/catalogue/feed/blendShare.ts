@@ -5,17 +5,17 @@ const VALUE = { quantity: "any one unit", atLeast: 0 } as const;
 export const blendShare = defineFunction({
   name: "BLEND_SHARE",
   group: "Feed and water quality",
-  summary: "What part of one water to mix with another for a target",
+  summary: "Part of one water to mix with another for a target",
   formula: "f = (t - b) / (a - b)",
   source: [cite("MASS_BALANCE", "f a + (1 - f) b = t"), cite("ALI2011", "Example 8.3")],
   assumptions: [
     "For what mixes in proportion: EC, alkalinity, hardness, sodium, chloride, boron, any ppm. Never for pH: work with alkalinity, and measure pH in the mixture.",
-    "All three in one unit. 0 is a value (pure water), so leave no blank.",
-    "The answer is the part of water a in the mixture; the rest, 1 - f, is water b.",
+    "All three in one unit.",
+    "The rest of the mixture, 1 - f, is water b.",
   ],
   params: {
-    value_a: { ...VALUE, symbol: "a", about: "EC or concentration of water a; 0 is a value" },
-    value_b: { ...VALUE, symbol: "b", about: "The same of water b, in the same unit; 0 is a value" },
+    value_a: { ...VALUE, symbol: "a", about: "EC or concentration of water a; 0 is a value, so leave no blank" },
+    value_b: { ...VALUE, symbol: "b", about: "The same of water b, in the same unit; 0 is a value, so leave no blank" },
     target: { ...VALUE, symbol: "t", about: "The same wanted in the mixture: between the two" },
   },
   result: { quantity: "fraction", symbol: "f", about: "Part of water a in the mixture" },
@@ -33,9 +33,9 @@ export const blendShare = defineFunction({
     },
   ],
   mistakes: [
-    { slip: "The answer is the part of the other water", answer: (_given, _constants, right) => 1 - right },
+    { slip: "The part of the other water was given", answer: (_given, _constants, right) => 1 - right },
     {
-      slip: "The answer is parts of a to 1 part of b, not the part of a in the whole",
+      slip: "Parts of a to 1 part of b were given, not the part of a in the whole",
       answer: (_given, _constants, right) => right / (1 - right),
     },
     {

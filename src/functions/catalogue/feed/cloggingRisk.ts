@@ -16,7 +16,7 @@ const [MINOR, MODERATE, SEVERE] = CLOGGING_CLASSES;
 export const cloggingRisk = defineFunction({
   name: "CLOGGING_RISK",
   group: "Feed and water quality",
-  summary: "How likely a property of the water is to clog emitters",
+  summary: "Risk that a property of the water clogs emitters",
   formula: "below the first limit minor, above the second severe, between them moderate",
   source: [
     cite("BUCKS1979", "classes of water for trickle irrigation"),
@@ -34,7 +34,7 @@ export const cloggingRisk = defineFunction({
       quantity: "as named",
       symbol: "x",
       atLeast: 0,
-      about: "What the report says: mg/L, bacteria per mL, or pH; 0 (none found) is a value, but not as pH",
+      about: "What the report says: mg/L, bacteria per mL, or pH; 0 is a value, but not as pH, so leave no blank",
     },
   },
   result: { text: true, about: '"minor", "moderate" or "severe"' },

@@ -35,7 +35,7 @@ export const convertEc = defineFunction({
     "Both readings at 25 C, or from a meter that corrects to it.",
   ],
   params: {
-    value: { quantity: "as named", symbol: "x", atLeast: 0, about: "The reading; 0 is a value" },
+    value: { quantity: "as named", symbol: "x", atLeast: 0, about: "The reading; 0 is a value, so leave no blank" },
     from: { kind: "word", words: EC_UNITS, about: "Unit of the reading" },
     to: { kind: "word", words: EC_UNITS, about: "Unit wanted" },
     tds_factor: {

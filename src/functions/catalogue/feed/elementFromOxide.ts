@@ -25,7 +25,7 @@ export const elementFromOxide = defineFunction({
       symbol: "p",
       atLeast: 0,
       atMost: 100,
-      about: "Percentage that the label prints; 0 is a value",
+      about: "Percentage that the label prints; 0 is a value, so leave no blank",
       usual: {
         us: [1, 65],
         metric: [1, 65],
@@ -59,7 +59,7 @@ export const elementFromOxide = defineFunction({
   mistakes: [
     { slip: "The oxide was taken for the element", answer: ({ percent }) => percent },
     {
-      slip: "It was divided by the factor and not multiplied",
+      slip: "It was divided by the factor, not multiplied",
       answer: ({ percent }, _constants, right) => (percent * percent) / right,
     },
     {

@@ -4,7 +4,7 @@ import { cite, type NumberParam } from "../../../kernel";
 export const FEED_PPM_USUAL = {
   us: [25, 500],
   metric: [25, 500],
-  low: "weaker than any feed: look at the analysis, or at a TDS meter's scale",
+  low: "weaker than any feed: check the analysis, or a TDS meter's scale",
   high: "looks like ppm of the product, or like a stock",
   source: cite("UMASS_FEED", "150 to 250 ppm N as a constant feed; 50 to 100 in nurseries (common practice)"),
 } as const;
@@ -62,7 +62,7 @@ export const WATER_EC_PARAM = {
   atMost: HIGHEST_EC,
   guard: EC_GUARD,
   hint: EC_HINT,
-  about: "EC of the clear water before any feed; 0 is a value (pure water), so leave no blank",
+  about: "EC of the clear water before any feed; 0 is a value, so leave no blank",
   usual: {
     us: [0, 1.5],
     metric: [0, 1.5],
@@ -100,7 +100,7 @@ export const FEED_EC_USUAL = {
   us: [0.3, 3],
   metric: [0.3, 3],
   low: "hardly any feed in it",
-  high: "above 3 mS/cm most crops burn; look for a slip of ten, or for uS/cm",
+  high: "above 3 mS/cm many crops burn; look for a slip of ten, or for uS/cm",
   source: cite("PRACTICE", "feeds of container crops"),
 } as const;
 
@@ -108,7 +108,7 @@ export const TANK_VOLUME_PARAM = {
   quantity: "volume",
   symbol: "V",
   above: 0,
-  about: "Solution in the tank now, not what the tank could hold",
+  about: "Feed in the tank now, not what the tank could hold",
 } as const satisfies NumberParam;
 
 export const EC_NOW_PARAM = {
@@ -135,6 +135,9 @@ export const EC_TARGET_PARAM = {
 
 export const EC_ADDS_UP =
   "EC adds up in the range of feeds only, to about 3 mS/cm; above it rises less than the salts do. Meter with temperature compensation to 25 C.";
+
+export const SAME_ELEMENT =
+  "ppm and analysis are of one and the same element; ELEMENT_FROM_OXIDE converts the P2O5 and K2O of a label.";
 
 export const CHECK_BEFORE_PLANTS =
   "Too strong a feed burns roots: check with a calibrated meter at the hose end before it reaches plants.";

@@ -39,7 +39,7 @@ export const fertigationEc = defineFunction({
   mistakes: [
     { slip: "The EC of the water was left out", instead: () => ({ water_ec: 0 }) },
     {
-      slip: "The EC of the water was taken off instead of added",
+      slip: "The EC of the water was taken off, not added",
       answer: ({ water_ec }, _constants, right) => right - 2 * water_ec,
     },
     { slip: "The label's EC was taken as it stands, at other ppm", instead: ({ label_ppm }) => ({ ppm: label_ppm }) },

@@ -1,5 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
-import { ANALYSIS_PARAM, CHECK_BEFORE_PLANTS, PPM_PARAM } from "./feedParams";
+import { ANALYSIS_PARAM, CHECK_BEFORE_PLANTS, PPM_PARAM, SAME_ELEMENT } from "./feedParams";
 import { elementShare } from "./oxides";
 
 const OUNCES = 16;
@@ -11,7 +11,7 @@ export const fertilizerWeight = defineFunction({
   formula: "m = ppm V / (1,000,000 a)",
   source: [cite("DEFINITION", "1 ppm is 1 mg of the element per litre"), cite("UMASS_FEED", "ounces in 100 gal")],
   assumptions: [
-    "ppm is of the element, and the analysis is the fraction of that same element. A label gives P as P2O5 and K as K2O: convert them first.",
+    SAME_ELEMENT,
     "What the water itself brings (nitrate, calcium, magnesium) is not taken off.",
     "The trade's rule, ounces per 100 gal = ppm / (75 x analysis), rounds 74.89 to 75. Printed tables round to half an ounce.",
   ],
@@ -39,7 +39,7 @@ export const fertilizerWeight = defineFunction({
   mistakes: [
     { slip: "ppm of the product was taken for ppm of the element", instead: () => ({ analysis: 1 }) },
     {
-      slip: "The analysis was used as a percentage (20) and not as a fraction (0.20)",
+      slip: "The analysis was used as a percentage (20), not as a fraction (0.20)",
       answer: (_given, _constants, right) => right / 100,
     },
     {
@@ -49,7 +49,7 @@ export const fertilizerWeight = defineFunction({
     { slip: "P2O5 on the label was used as P", answer: (_given, _constants, right) => right * elementShare("P2O5") },
     { slip: "K2O on the label was used as K", answer: (_given, _constants, right) => right * elementShare("K2O") },
     {
-      slip: "The answer is in ounces and not in pounds",
+      slip: "The answer was given in ounces, not in pounds",
       answer: ({ units }, _constants, right) => (units === "us" ? right * OUNCES : NaN),
     },
   ],

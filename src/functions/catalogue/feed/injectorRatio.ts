@@ -1,10 +1,11 @@
 import { cite, defineFunction } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { INJECTOR_RATIO_USUAL } from "./feedParams";
 
 export const injectorRatio = defineFunction({
   name: "INJECTOR_RATIO",
   group: "Feed and water quality",
-  summary: "What an injector really doses, from the water treated and the stock it used",
+  summary: "Ratio that an injector really doses, from the water treated and the stock it used",
   formula: "R = treated / stock; with water metered before the injector R = (water + stock) / stock",
   source: [
     cite("DEFINITION", "1:R is 1 part of stock in R parts of treated water"),
@@ -14,6 +15,7 @@ export const injectorRatio = defineFunction({
     "Both volumes in one unit, over the same time. Run it at the flow it works at: many dose otherwise at a trickle.",
     "Take enough for the reading: a tenth of a litre off in a litre of stock is a tenth off in the ratio.",
     "The answer is the R of 1:R. 100 / R is the same in percent.",
+    ONE_CASE,
   ],
   params: {
     treated_volume: {
@@ -22,7 +24,12 @@ export const injectorRatio = defineFunction({
       above: 0,
       about: "Water that went through in the test, caught at the end or read off a meter",
     },
-    stock_used: { quantity: "volume", symbol: "Vs", above: 0, about: "Stock that was drawn meanwhile, same unit" },
+    stock_used: {
+      quantity: "volume",
+      symbol: "Vs",
+      above: 0,
+      about: "Stock that was drawn meanwhile, in the same unit",
+    },
     counts_stock: {
       kind: "switch",
       default: true,
@@ -50,7 +57,7 @@ export const injectorRatio = defineFunction({
       instead: ({ counts_stock }) => ({ counts_stock: !counts_stock }),
     },
     { slip: "The ratio was inverted", answer: (_given, _constants, right) => 1 / right },
-    { slip: "The answer is in percent", answer: (_given, _constants, right) => 100 / right },
+    { slip: "The answer was given in percent", answer: (_given, _constants, right) => 100 / right },
   ],
   seeAlso: ["STOCK_WEIGHT", "PPM_FROM_EC"],
   compute({ treated_volume, stock_used, counts_stock }, show, { refuse }) {

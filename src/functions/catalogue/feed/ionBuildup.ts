@@ -4,7 +4,7 @@ import { TANK_VOLUME_PARAM } from "./feedParams";
 export const ionBuildup = defineFunction({
   name: "ION_BUILDUP",
   group: "Feed and water quality",
-  summary: "How sodium or chloride gathers in water that goes round and round",
+  summary: "Sodium or chloride that gathers in water that goes round and round",
   formula: "C = C0 + n (Cm - Cu) Vm / V",
   source: [
     cite("MASS_BALANCE", "what the make-up brings stays in the tank, but for what plants take up"),
@@ -14,20 +14,35 @@ export const ionBuildup = defineFunction({
     "Closed loop: the make-up replaces what plants drink, nothing is let out, and the tank stands at the same level after each round.",
     "Uptake is ppm of the ion in the water that plants drink, and holds steady. Sodium and chloride uptake rises somewhat as they gather, so a long forecast is on the high side.",
     "Where plants take up more than the make-up brings, the ion falls to 0 and stays there.",
-    "One ion at a time. Pure water (0), no uptake (0) and no round (0) are values: leave no blank.",
+    "One ion at a time. An uptake of 0 is the worst case.",
   ],
   params: {
-    start_ppm: { quantity: "ppm", symbol: "C0", atLeast: 0, about: "The ion in the tank at the start; 0 is a value" },
-    makeup_ppm: { quantity: "ppm", symbol: "Cm", atLeast: 0, about: "The ion in the make-up water; 0 is a value" },
+    start_ppm: {
+      quantity: "ppm",
+      symbol: "C0",
+      atLeast: 0,
+      about: "The ion in the tank at the start; 0 is a value, so leave no blank",
+    },
+    makeup_ppm: {
+      quantity: "ppm",
+      symbol: "Cm",
+      atLeast: 0,
+      about: "The ion in the make-up water; 0 is a value, so leave no blank",
+    },
     uptake_ppm: {
       quantity: "ppm",
       symbol: "Cu",
       atLeast: 0,
-      about: "The ion that plants take up, per litre of water that they drink; 0 (none) is the worst case",
+      about: "The ion that plants take up, per litre of water that they drink; 0 is a value, so leave no blank",
     },
     makeup_volume: { quantity: "volume", symbol: "Vm", above: 0, about: "Make-up water at each round" },
-    tank_volume: { ...TANK_VOLUME_PARAM, about: "Water in the whole loop, same unit: tank, pipes, benches" },
-    rounds: { quantity: "count", symbol: "n", atLeast: 0, about: "Rounds of make-up, such as days; 0 is the start" },
+    tank_volume: { ...TANK_VOLUME_PARAM, about: "Water in the whole loop, in the same unit: tank, pipes, benches" },
+    rounds: {
+      quantity: "count",
+      symbol: "n",
+      atLeast: 0,
+      about: "Rounds of make-up, such as days; 0 is a value, so leave no blank",
+    },
   },
   result: {
     quantity: "ppm",

@@ -58,7 +58,7 @@ export const ppmFromEc = defineFunction({
   mistakes: [
     { slip: "The EC of the water was not taken off", instead: () => ({ water_ec: 0 }) },
     {
-      slip: "The EC of the water was added instead of taken off",
+      slip: "The EC of the water was added, not taken off",
       answer: ({ feed_ec, water_ec, label_ec, label_ppm }) => ((feed_ec + water_ec) * label_ppm) / label_ec,
     },
     {

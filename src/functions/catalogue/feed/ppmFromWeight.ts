@@ -1,16 +1,16 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
-import { ANALYSIS_PARAM, FEED_PPM_USUAL } from "./feedParams";
+import { ANALYSIS_PARAM, FEED_PPM_USUAL, SAME_ELEMENT } from "./feedParams";
 
 const OUNCES = 16;
 
 export const ppmFromWeight = defineFunction({
   name: "PPM_FROM_WEIGHT",
   group: "Feed and water quality",
-  summary: "What a weighed amount of fertilizer makes in the water, as ppm of an element",
+  summary: "Strength of a feed from the fertilizer weighed into it, as ppm of an element",
   formula: "ppm = 1,000,000 m a / V",
   source: [cite("DEFINITION", "1 ppm is 1 mg of the element per litre"), cite("UMASS_FEED", "ounces in 100 gal")],
   assumptions: [
-    "ppm of the element whose fraction the analysis is. Label P2O5 and K2O must be converted first.",
+    SAME_ELEMENT,
     "All of it dissolves. What the water brings is not counted.",
     "The volume is that of the finished feed. For a stock divide the answer by the injector ratio.",
   ],
@@ -44,7 +44,7 @@ export const ppmFromWeight = defineFunction({
   mistakes: [
     { slip: "ppm of the product was worked, not of the element", instead: () => ({ analysis: 1 }) },
     {
-      slip: "The analysis was used as a percentage (20) and not as a fraction (0.20)",
+      slip: "The analysis was used as a percentage (20), not as a fraction (0.20)",
       answer: (_given, _constants, right) => right * 100,
     },
     {

@@ -35,12 +35,12 @@ export const sodiumAdsorption = defineFunction({
     'SAR is defined in meq/L only. With "ppm" each ion is brought to meq/L first: mg/L of the ion itself, not as CaCO3.',
     "Ratio of the water, not of the substrate; bicarbonate that takes calcium out of solution is not allowed for (that would be the adjusted ratio).",
     "Its classes were made for field soils. In containers look at sodium and chloride themselves too.",
-    "0 is a value for each ion; without calcium and magnesium there is no answer.",
+    "Without calcium and magnesium there is no answer.",
   ],
   params: {
-    sodium: { ...CATION, symbol: "Na", about: "Sodium; 0 is a value" },
-    calcium: { ...CATION, symbol: "Ca", about: "Calcium, in the same unit; 0 is a value" },
-    magnesium: { ...CATION, symbol: "Mg", about: "Magnesium, in the same unit; 0 is a value" },
+    sodium: { ...CATION, symbol: "Na", about: "Sodium; 0 is a value, so leave no blank" },
+    calcium: { ...CATION, symbol: "Ca", about: "Calcium, in the same unit; 0 is a value, so leave no blank" },
+    magnesium: { ...CATION, symbol: "Mg", about: "Magnesium, in the same unit; 0 is a value, so leave no blank" },
     basis: {
       kind: "word",
       words: ["meq", "ppm"],
@@ -80,7 +80,7 @@ export const sodiumAdsorption = defineFunction({
       answer: (_given, _constants, right) => right * Math.SQRT1_2,
     },
     {
-      slip: "The root was halved, and not the sum under it",
+      slip: "The root was halved, not the sum under it",
       answer: (_given, _constants, right) => right * Math.SQRT2,
     },
     {

@@ -1,5 +1,12 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
-import { ANALYSIS_PARAM, CHECK_BEFORE_PLANTS, INJECTION_CAUTION, INJECTOR_RATIO_PARAM, PPM_PARAM } from "./feedParams";
+import {
+  ANALYSIS_PARAM,
+  CHECK_BEFORE_PLANTS,
+  INJECTION_CAUTION,
+  INJECTOR_RATIO_PARAM,
+  PPM_PARAM,
+  SAME_ELEMENT,
+} from "./feedParams";
 
 const OUNCES = 16;
 
@@ -13,10 +20,10 @@ export const stockWeight = defineFunction({
     cite("MSU_LABEL", "the same for 20 % N"),
   ],
   assumptions: [
-    "1:100 is 1 part of stock in 100 parts of treated water (1 %), as most makers count. Some mean 1 + 100: then write 101. Better, measure the ratio (INJECTOR_RATIO) and write what was measured.",
-    "The stock volume is that of the finished stock: dissolve in three quarters of the water, then fill up.",
+    "1:100 is 1 part in 100, as most makers count. Some mean 1 + 100: then write 101. Better, write the ratio that INJECTOR_RATIO measures.",
+    "Dissolve in three quarters of the water, then fill up to the stock volume.",
     "The arithmetic does not see what dissolves. About 2 to 4 lb/gal (0.25 to 0.5 kg/L) is the limit, less in cold water; the working shows the strength. Too strong: a bigger tank, or a smaller ratio.",
-    "ppm and analysis are of one and the same element; label P2O5 and K2O must be converted first.",
+    SAME_ELEMENT,
   ],
   params: {
     ppm: PPM_PARAM,
@@ -61,11 +68,11 @@ export const stockWeight = defineFunction({
     },
     { slip: "ppm of the product was taken for ppm of the element", instead: () => ({ analysis: 1 }) },
     {
-      slip: "The analysis was used as a percentage (20) and not as a fraction (0.20)",
+      slip: "The analysis was used as a percentage (20), not as a fraction (0.20)",
       answer: (_given, _constants, right) => right / 100,
     },
     {
-      slip: "The answer is in ounces and not in pounds",
+      slip: "The answer was given in ounces, not in pounds",
       answer: ({ units }, _constants, right) => (units === "us" ? right * OUNCES : NaN),
     },
   ],

@@ -39,7 +39,7 @@ export const tankDilution = defineFunction({
         (tank_volume * (ec_now - ec_target)) / (ec_now - water_ec),
     },
     {
-      slip: "The answer is the whole tank afterwards, and not the water to add",
+      slip: "The whole tank afterwards was given, not the water to add",
       answer: ({ tank_volume }, _constants, right) => tank_volume + right,
     },
   ],

@@ -64,12 +64,12 @@ export const tankDose = defineFunction({
   mistakes: [
     { slip: "The stock was counted as feed: the injector ratio was left out", instead: () => ({ injector_ratio: 1 }) },
     {
-      slip: "The EC wanted was used, and not what is lacking",
+      slip: "The EC wanted was used, not what is lacking",
       answer: ({ tank_volume, ec_target, feed_ec_rise, injector_ratio }) =>
         (tank_volume * ec_target) / (feed_ec_rise * injector_ratio),
     },
     {
-      slip: "It was multiplied by the rise and not divided",
+      slip: "It was multiplied by the rise, not divided",
       instead: ({ feed_ec_rise }) => ({ feed_ec_rise: 1 / feed_ec_rise }),
     },
   ],

@@ -4,7 +4,7 @@ import { outletFactor } from "./outletFactor";
 export const christiansenFactor = defineFunction({
   name: "CHRISTIANSEN_FACTOR",
   group: "Pipe, emitter, pump",
-  summary: "What part of the friction loss is left because a line gives off its flow on the way",
+  summary: "Part of the friction loss that is left because a line gives off its flow on the way",
   formula: "F = 1 / (m + 1) + 1 / (2 N) + sqrt(m - 1) / (6 N^2)",
   source: cite("CHRISTIANSEN1942", "multiple-outlet factor"),
   assumptions: [

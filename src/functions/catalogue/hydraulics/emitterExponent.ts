@@ -4,7 +4,7 @@ import { EXPONENT_LIMITS, EXPONENT_USUAL, OUTLET_FLOW_PARAM, PRESSURE_PARAM } fr
 export const emitterExponent = defineFunction({
   name: "EMITTER_EXPONENT",
   group: "Pipe, emitter, pump",
-  summary: "How strongly an emitter answers to pressure, from its flow at two pressures",
+  summary: "Response of an emitter to pressure, from its flow at two pressures",
   formula: "x = ln(q1 / q2) / ln(P1 / P2)",
   source: cite("FAO_MODULE9", "Equation 14, from q = k H^x"),
   assumptions: [
@@ -39,7 +39,7 @@ export const emitterExponent = defineFunction({
   ],
   mistakes: [
     {
-      slip: "Flow and pressure changed places",
+      slip: "Flow and pressure were swapped",
       answer: (_given, _constants, right) => 1 / right,
     },
     {

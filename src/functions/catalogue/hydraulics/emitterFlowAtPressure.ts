@@ -4,7 +4,7 @@ import { EXPONENT_LIMITS, EXPONENT_USUAL, OUTLET_FLOW_PARAM, PRESSURE_PARAM } fr
 export const emitterFlowAtPressure = defineFunction({
   name: "EMITTER_FLOW_AT_PRESSURE",
   group: "Pipe, emitter, pump",
-  summary: "What an emitter gives at another pressure than the one it was measured at",
+  summary: "Flow of an emitter at another pressure than the one it was measured at",
   formula: "q = q0 (P / P0)^x",
   source: cite("FAO_MODULE9", "Equations 13 and 15: q = k H^x"),
   assumptions: [

@@ -1,4 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM, type Show, type UnitSystem } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { INSIDE_DIAMETER_PARAM } from "./pipe";
 
 /** What moves the dirt, rounded in each system. */
@@ -26,8 +27,9 @@ export const flushFlow = defineFunction({
   ],
   assumptions: [
     "The flow at the open end of one line; what the emitters give while it is open comes on top at the inlet. Open as many ends at once as the supply can feed.",
-    "Left out, the velocity is 1 ft/s or 0.3 m/s; the two differ by 1.6 %. Poor water and mains want more: 1.6 ft/s (0.5 m/s) and up.",
-    "Inside diameter, never the nominal size. Measure at the open end with bucket and watch (BUCKET_FLOW), until the water runs clear.",
+    "The 1 ft/s and 0.3 m/s of a velocity left out differ by 1.6 %. Poor water and mains want more: 1.6 ft/s (0.5 m/s) and up.",
+    "Measure at the open end with bucket and watch (BUCKET_FLOW), until the water runs clear.",
+    ONE_CASE,
   ],
   params: {
     inside_diameter: INSIDE_DIAMETER_PARAM,
@@ -77,7 +79,7 @@ export const flushFlow = defineFunction({
       answer: (_given, { k }, right) => right * k,
     },
     {
-      slip: "The answer was given per hour, not per minute",
+      slip: "The flow was given per hour",
       answer: (_given, _constants, right) => right * 60,
     },
     {

@@ -19,7 +19,7 @@ export const frictionLoss = defineFunction({
     "Full pipe, turbulent water near 20 C (68 F). Where the Reynolds number is below 2,000 the flow is laminar, Hazen-Williams gives ever less of the true loss (under half of it at 600), and the answer is #N/A; its text holds the laminar loss.",
     "In bores below 1 in (25 mm) it reads low, by 10 to 25 % in half-inch tube at 1 to 3 ft/s (0.3 to 1 m/s). For drip lines use LATERAL_LOSS.",
     "One flow from end to end. A line with outlets loses less: multiply by CHRISTIANSEN_FACTOR.",
-    "Inside diameter, never the nominal size: 2-inch schedule 40 pipe is 2.067 in inside, 2-inch class 200 is 2.149 in, and 3 % of bore is 15 % of loss.",
+    "A 2-inch schedule 40 pipe is 2.067 in inside, a class 200 one 2.149 in: 4 % more bore, 17 % less loss.",
     "Smoothness C: PVC 150, polyethylene 140 to 150, new steel 140, galvanized 120, cast iron 100; steel and iron lose some with age.",
     "Straight pipe: fittings, valves, filters and meters come on top. The answer is head: a psi is 2.31 ft, a kPa 0.102 m.",
   ],

@@ -39,7 +39,7 @@ export const lateralLoss = defineFunction({
     "Against a network solver on the same line it reads 3 to 4 % high with a Reynolds number of 8,000 or more at the inlet, 9 % with 5,000, and up to 32 % between 2,000 and 4,000, where the far part is no longer turbulent. Above 100,000 it reads low: take FRICTION_LOSS and CHRISTIANSEN_FACTOR.",
     "Every emitter gives the same. Where the loss comes to a fifth of the pressure, emitters that do not compensate give clearly less at the far end and the true loss is lower by about a sixth; on longer lines by more.",
     "Barbs and built-in emitters narrow the bore and add to the loss: use the maker's figure. Slope comes on top: each foot uphill is a foot of head.",
-    "Inside diameter, never the nominal size: 16 mm tube is 13 to 14 mm inside.",
+    "A 16 mm tube is 13 to 14 mm inside.",
   ],
   params: {
     emitters: {
@@ -70,7 +70,7 @@ export const lateralLoss = defineFunction({
         us: [0.35, 1.6],
         metric: [9, 40],
         low: "looks like the bore of a spaghetti tube, or like cm",
-        high: "wide for a drip line; look at the unit",
+        high: "wide for a drip line; check the units",
         source: cite("PRACTICE", "drip tube of 12 to 50 mm outside"),
       },
     },
@@ -119,7 +119,7 @@ export const lateralLoss = defineFunction({
       answer: ({ emitters }, _constants, right) => right / emitters ** 1.75,
     },
     {
-      slip: "The emitter's flow per hour was taken as flow per minute",
+      slip: "The flow per hour was taken as flow per minute",
       answer: (_given, _constants, right) => right * 60 ** 1.75,
     },
     {

@@ -7,6 +7,8 @@ export const INSIDE_DIAMETER_PARAM = {
   about: "Inside diameter, from the pipe's table or a caliper; never the nominal size",
 } as const satisfies NumberParam;
 
+export const NOMINAL_SIZE = "A 2-inch schedule 40 pipe is 2.067 in inside.";
+
 export const PIPE_FLOW_PARAM = {
   quantity: "flow",
   symbol: "Q",

@@ -1,16 +1,16 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
-import { INSIDE_DIAMETER_PARAM, PIPE_FLOW_PARAM, VELOCITY_USUAL } from "./pipe";
+import { INSIDE_DIAMETER_PARAM, NOMINAL_SIZE, PIPE_FLOW_PARAM, VELOCITY_USUAL } from "./pipe";
 
 export const pipeVelocity = defineFunction({
   name: "PIPE_VELOCITY",
   group: "Pipe, emitter, pump",
-  summary: "How fast water runs in a pipe",
+  summary: "Speed of the water in a pipe",
   formula: "V = Q / A = 4 Q / (pi D2)",
   source: cite("DEFINITION", "mean velocity = flow / area of the bore"),
   assumptions: [
     "The pipe runs full. Mean over the bore; the middle runs faster.",
-    "Inside diameter, never the nominal size: 2-inch schedule 40 pipe is 2.067 in inside.",
-    "In mains the trade stays below 5 ft/s (1.5 m/s); to carry dirt out of a line takes 1 ft/s (0.3 m/s) at its end.",
+    NOMINAL_SIZE,
+    "To carry dirt out of a line takes 1 ft/s (0.3 m/s) at its end.",
   ],
   params: { flow: PIPE_FLOW_PARAM, inside_diameter: INSIDE_DIAMETER_PARAM, units: UNITS_PARAM },
   unitConstants: { k: "velocity of a flow" },

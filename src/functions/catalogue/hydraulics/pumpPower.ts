@@ -24,7 +24,7 @@ export const pumpPower = defineFunction({
         us: [0.4, 0.85],
         metric: [0.4, 0.85],
         low: "poor: far from the pump's best point, worn, or pump and motor together",
-        high: "better than pumps of this size: look at the plate",
+        high: "better than pumps of this size: check the plate",
         source: cite("PRACTICE", "small to large centrifugal pumps"),
       },
     },

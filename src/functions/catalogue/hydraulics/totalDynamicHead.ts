@@ -7,8 +7,8 @@ export const totalDynamicHead = defineFunction({
   formula: "H = z + k P + hf, k = 2.31 ft per psi or 0.102 m per kPa",
   source: cite("MERKLEY_ALLEN", "Eq. 226, total dynamic head, without the velocity head"),
   assumptions: [
-    "Lift is the height from the water level while pumping, drawdown counted, to the outlet; below 0 where the source lies higher. 0 is a value for all three, so a blank cell that a host sends as 0 counts as none.",
-    "Pressure wanted at the outlet (gauge): of the emitter, nozzle or regulator, not of the pump. A bar is 100 kPa.",
+    "Lift is counted from the water level while pumping, drawdown included. 0 is a value for all three, so leave no blank.",
+    "The pressure (gauge) is that of the emitter, nozzle or regulator, not of the pump. A bar is 100 kPa.",
     "Friction of the whole way, suction pipe, filter, fittings and valves included.",
     "Water of 1 kg/L: 2.3067 ft per psi, where handbooks print 2.31. Velocity head is left out; at 5 ft/s (1.5 m/s) it is 0.4 ft (0.12 m).",
     "Where lift, pressure and friction come to 0 or less the source feeds the outlet by itself, and the answer is #N/A: no pump is needed.",

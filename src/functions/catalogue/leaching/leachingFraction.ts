@@ -4,20 +4,20 @@ import { DRY_SUBSTRATE_LEACHES, LEACHING_USUAL } from "./leachingUsual";
 export const leachingFraction = defineFunction({
   name: "LEACHING_FRACTION",
   group: "Leaching",
-  summary: "What part of the water that entered the pot ran out below",
+  summary: "Part of the water that entered the pot and ran out below",
   formula: "LF = leachate / applied",
   source: cite("ENH1268", "definition; keep it below 15 %"),
   assumptions: [
     "Applied is the water that entered the pot: water kept plus leachate. Under sprinklers that is not what an empty pot catches, since the canopy sheds or gathers water.",
     "Wait until dripping has stopped; take ten pots or more and pool them.",
-    "A leachate of 0 is a result. A blank cell may reach the function as 0: count the cells of the log.",
+    "A blank leachate may count as 0: count the cells of the log.",
   ],
   params: {
     leachate: {
       quantity: "any one unit",
       symbol: "L",
       atLeast: 0,
-      about: "Water caught below the pot; 0 is a result, so write 0 and leave no blank",
+      about: "Water caught below the pot; 0 is a value, so leave no blank",
     },
     applied: { quantity: "any one unit", symbol: "A", above: 0, about: "Water that entered the pot, in the same unit" },
   },

@@ -14,7 +14,7 @@ export const leachingFromEc = defineFunction({
   assumptions: [
     "Steady state: as much salt leaves with the leachate as comes with the water, week after week. Not after a change of feed or weather, nor after rain.",
     "Salt that plants take up leaves another way, so with feed in the water the answer is high; fertilizer in the substrate makes the leachate stronger and the answer low. Sodium or chloride in place of EC avoids both.",
-    "To plan: give the highest leachate EC that the crop stands, and the answer is the leaching fraction to run at.",
+    "To plan: give the highest leachate EC that the crop tolerates, and the answer is the leaching fraction to run at.",
     "Leachate that dripped through, not what was poured in for a pour-through test. Both meters to 25 C.",
   ],
   params: {
@@ -33,7 +33,7 @@ export const leachingFromEc = defineFunction({
     ec_leachate: {
       ...EC_OF_WATER,
       symbol: "ECl",
-      about: "EC of the leachate, or the highest that the crop stands",
+      about: "EC of the leachate, or the highest that the crop tolerates",
       usual: {
         us: [0.5, 8],
         metric: [0.5, 8],
@@ -58,7 +58,7 @@ export const leachingFromEc = defineFunction({
   mistakes: [
     { slip: "The ratio was inverted", answer: (_given, _constants, right) => 1 / right },
     {
-      slip: "The formula for field soils was used, which wants the soil's extract and not the leachate",
+      slip: "The formula for field soils was used, which wants the soil's extract, not the leachate",
       answer: ({ ec_applied, ec_leachate }) => ec_applied / (5 * ec_leachate - ec_applied),
     },
     {

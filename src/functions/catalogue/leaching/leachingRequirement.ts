@@ -7,7 +7,7 @@ const WATER_OVER_THRESHOLD = 2.5;
 export const leachingRequirement = defineFunction({
   name: "LEACHING_REQUIREMENT",
   group: "Leaching",
-  summary: "What part of the water must leach to keep the soil's salt at what the crop stands",
+  summary: "Part of the water that must leach to keep the soil's salt at what the crop tolerates",
   formula: "LR = ECw / (5 ECe - ECw)",
   source: [
     cite("FAO29_RECALLED", "Eq. 9"),
@@ -16,7 +16,7 @@ export const leachingRequirement = defineFunction({
   ],
   assumptions: [
     "The threshold is of the saturation extract of a field soil (ECe), of which tables of crops speak; plants take 40, 30, 20 and 10 % of their water from the quarters of the root zone.",
-    "Container crops are read by pour-through or by leachate instead: use LEACHING_FROM_EC with the highest leachate EC that the crop stands. The two are different numbers.",
+    "Container crops are read by pour-through or by leachate instead: use LEACHING_FROM_EC with the highest leachate EC that the crop tolerates. The two are different numbers.",
     "Drip that waters daily has a rule of its own: ECw / (2 x the ECe at which yield ends).",
     "Long run, no rain, and drainage that carries the salt away. Then applied water = ET / (1 - LR).",
   ],
@@ -36,12 +36,12 @@ export const leachingRequirement = defineFunction({
     ec_threshold: {
       ...EC_OF_WATER,
       symbol: "ECe",
-      about: "EC of the soil's saturation extract that the crop stands",
+      about: "EC of the soil's saturation extract that the crop tolerates",
       usual: {
         us: [1, 10],
         metric: [1, 10],
         low: "no crop is that sensitive",
-        high: "few crops stand it",
+        high: "few crops tolerate it",
         source: cite("FAO29_RECALLED", "Table 4: 1.0 for sensitive crops to 8 for tolerant ones"),
       },
     },

@@ -40,7 +40,7 @@ function firstAbove(leachates: readonly number[], applieds: readonly number[]): 
 export const leachingSummary = defineFunction({
   name: "LEACHING_SUMMARY",
   group: "Leaching",
-  summary: "The leaching fraction of a block from a log of pots, and how far the pots differ",
+  summary: "Leaching fraction of a block from a log of pots, and how far the pots differ",
   formula: "pooled LF = sum of leachates / sum of applied",
   source: [
     cite("ENH1268", "definition of the leaching fraction, several pots to a test"),

@@ -10,23 +10,23 @@ export const nutrientLeached = defineFunction({
   source: cite("DEFINITION", "weight = volume of the leachate x ppm; 1 ppm is 1 mg/L"),
   assumptions: [
     "Leachate at the strength of the feed: an upper estimate as long as plants take up the element at least as fast as the water.",
-    "Where little leaches, or fertilizer lies in the pots, the leachate may be stronger than the feed: then give its own measured ppm. All of the feed, volume x ppm, is the end of what the water can bring.",
+    "Where little leaches, or fertilizer lies in the pots, the leachate may be stronger than the feed: then give its own measured ppm. All of the feed, volume x ppm, is the most that the water can bring.",
     "Applied is the volume that entered the pots. What sprinklers throw between the pots is not in it and carries feed too.",
-    "ppm is of the element (N, or P and K as elements), not of the product and not of oxides. A leaching fraction of 0 is a value: a blank cell may reach the function as 0.",
+    "ppm is of the element (N, or P and K as elements), not of the product and not of oxides.",
   ],
   params: {
     applied_volume: {
       quantity: "volume",
       symbol: "V",
       above: 0,
-      about: "Fed water that entered the pots, over the time in question",
+      about: "Feed that entered the pots, over the time in question",
     },
     leaching_fraction: {
       quantity: "fraction",
       symbol: "LF",
       atLeast: 0,
       below: 1,
-      about: "Pooled leaching fraction of the block; 0 is a value",
+      about: "Pooled leaching fraction of the block; 0 is a value, so leave no blank",
       usual: LEACHING_USUAL,
     },
     ppm: {
@@ -55,7 +55,7 @@ export const nutrientLeached = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The leaching fraction was forgotten: that is all of the feed",
+      slip: "The leaching fraction was left out: that is all of the feed",
       answer: ({ applied_volume, ppm }, { k }) => k * applied_volume * ppm,
     },
     {

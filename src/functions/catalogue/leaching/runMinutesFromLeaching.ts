@@ -39,7 +39,7 @@ export const runMinutesFromLeaching = defineFunction({
       symbol: "LFt",
       atLeast: 0,
       below: 1,
-      about: "Leaching fraction wanted; 0 is a value, so a blank cell that a host sends as 0 counts as none",
+      about: "Leaching fraction wanted; 0 is a value, so leave no blank",
       usual: { us: [0.05, 0.2], metric: [0.05, 0.2], source: cite("ENH1268", "below 0.15; 0.10 to 0.20 in practice") },
     },
   },

@@ -24,7 +24,6 @@ export const annualizedCost = defineFunction({
   assumptions: [
     "Costs are positive. Paid at the start, recovered in equal sums at year ends; the salvage comes in at the end of the life.",
     "Running costs (water, power, labour, repairs) are not in it: add them.",
-    "A rate of 0 is a value, straight line; a blank cell that a host sends as 0 counts as one.",
     "The rate and the costs belong together: a bank's rate with prices that rise, the rate less inflation with today's prices.",
     "Parts with different lives one by one: stakes, mains and pump each have their own line.",
   ],

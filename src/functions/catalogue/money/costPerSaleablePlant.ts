@@ -9,7 +9,6 @@ export const costPerSaleablePlant = defineFunction({
   assumptions: [
     "The cost is that of the whole crop, with the plants that died or were graded out: the good ones bear it.",
     "The loss is a part of the plants started. A loss counted on sales is another, larger number.",
-    "A loss of 0 is a value; a blank cell that a host sends as 0 counts as none.",
   ],
   params: {
     total_cost: { quantity: "currency", symbol: "T", above: 0, about: "Cost of the whole crop, counted as positive" },
@@ -19,12 +18,12 @@ export const costPerSaleablePlant = defineFunction({
       symbol: "s",
       atLeast: 0,
       below: 1,
-      about: "Part of the plants started that cannot be sold; 0 is none",
+      about: "Part of the plants started that cannot be sold; 0 is a value, so leave no blank",
       usual: {
         us: [0.01, 0.3],
         metric: [0.01, 0.3],
         low: "hardly any nursery loses so few: were graded-out plants counted?",
-        high: "more than most crops can bear: look at the count",
+        high: "more than most crops can bear: check the count",
         source: cite("PRACTICE", "5 to 15 % in nurseries"),
       },
     },
@@ -46,7 +45,7 @@ export const costPerSaleablePlant = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The cost was multiplied by 1 + loss instead of divided by 1 - loss",
+      slip: "The cost was multiplied by 1 + loss, not divided by 1 - loss",
       answer: ({ loss_fraction }, _constants, right) => right * (1 - loss_fraction) * (1 + loss_fraction),
     },
     { slip: "The losses were left out", instead: () => ({ loss_fraction: 0 }) },

@@ -1,5 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
-import { ANALYSIS_PARAM, PPM_PARAM } from "../feed/feedParams";
+import { ANALYSIS_PARAM, PPM_PARAM, SAME_ELEMENT } from "../feed/feedParams";
 
 /** A pound in kilograms. */
 const KILOGRAMS = 0.45359237;
@@ -13,7 +13,7 @@ export const fertilizerCost = defineFunction({
   assumptions: [
     "The volume is all that was applied with feed in it, not what the pots kept: feed that leaches is paid for too.",
     "The price is per pound or kilogram of the product as it is sold, not of the element: a bag's price over the bag's weight.",
-    "ppm is of the element, and the analysis is the fraction of that same element.",
+    SAME_ELEMENT,
     "Clear water between feedings is not in the volume.",
   ],
   params: {
@@ -28,7 +28,7 @@ export const fertilizerCost = defineFunction({
       usual: {
         us: [0.2, 10],
         metric: [0.4, 22],
-        low: "cheaper than bulk fertilizer: look at the bag's weight",
+        low: "cheaper than bulk fertilizer: check the bag's weight",
         high: "looks like the price of a bag",
         source: cite("PRACTICE", "soluble fertilizers in bags, in dollars"),
       },
@@ -57,11 +57,11 @@ export const fertilizerCost = defineFunction({
       answer: ({ analysis }, _constants, right) => right * analysis,
     },
     {
-      slip: "The analysis was used as a percentage (20) and not as a fraction (0.20)",
+      slip: "The analysis was used as a percentage (20), not as a fraction (0.20)",
       answer: (_given, _constants, right) => right / 100,
     },
     {
-      slip: "The weight came out in kilograms, and the price is per pound",
+      slip: "The weight was left in kilograms, though the price is per pound",
       answer: ({ units }, _constants, right) => (units === "us" ? right * KILOGRAMS : NaN),
     },
   ],

@@ -27,7 +27,7 @@ export const RATE_PARAM = {
   atLeast: 0,
   atMost: 1,
   guard: RATE_GUARD,
-  about: "Interest a year; 0 is straight line, so leave no blank",
+  about: "Interest a year; 0 is a value (straight line), so leave no blank",
   usual: RATE_USUAL,
 } as const satisfies NumberParam;
 
@@ -53,4 +53,4 @@ export const NOT_TWICE =
   "Count no saving twice: a water price may hold the energy already, and feed saved is in the leachate saved.";
 
 export const ESTIMATE =
-  "An estimate before tax. Prices, losses of plants and the life of parts vary: look at a short life and at an own well too.";
+  "An estimate before tax. Prices, losses of plants and the life of parts vary: try a shorter life, and water from your own well.";

@@ -13,18 +13,21 @@ function showFirstYear(investment: number, saving: number, rate: number, show: S
 export const paybackTable = defineFunction({
   name: "PAYBACK_TABLE",
   group: "Money",
-  summary: "Year by year what an investment has brought in so far, with interest and without",
+  summary: "What an investment has brought in so far, year by year, with interest and without",
   formula: "cumulative = -C + t S; discounted: -C + sum of S / (1 + r)^t",
   source: cite("DCF", "net cash by year, and net present value by year"),
   assumptions: [
     SIGNS,
     "Both sums start at minus the investment in year 0 and cross 0 when it is paid back; the last discounted one is the net present value after that many years.",
     "The saving is the same every year and falls at its end. A spreadsheet's NPV would discount the first amount of its list too: leave the investment out of it and add it.",
-    "A saving of 0 is a value; a blank cell that a host sends as 0 counts as one.",
   ],
   params: {
     investment: INVESTMENT_PARAM,
-    annual_saving: { quantity: "currency", symbol: "S", about: "Saving of every year; below 0 it is an extra cost" },
+    annual_saving: {
+      quantity: "currency",
+      symbol: "S",
+      about: "Saving of every year, below 0 an extra cost; 0 is a value, so leave no blank",
+    },
     years: {
       quantity: "count",
       symbol: "n",

@@ -1,4 +1,5 @@
 import { cite, defineFunction, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { DISCOUNT_RATE_PARAM, ESTIMATE, INVESTMENT_PARAM, NOT_TWICE, SIGNS } from "./moneyParams";
 import { equalSavings } from "./payback";
 
@@ -30,7 +31,7 @@ function unequalSavings(investment: number, savings: readonly number[], rate: nu
 export const paybackYears = defineFunction({
   name: "PAYBACK_YEARS",
   group: "Money",
-  summary: "Years until the savings have paid the investment back",
+  summary: "How many years the savings take to pay the investment back",
   formula: "y = C / S; discounted: y = -ln(1 - r C / S) / ln(1 + r)",
   source: cite(
     "DCF",
@@ -39,9 +40,10 @@ export const paybackYears = defineFunction({
   assumptions: [
     SIGNS,
     "Savings fall at year ends, before tax. One number is the same saving every year; a range is one saving a year, and may hold bad years below 0 and years of 0.",
-    "A blank year may reach the function as 0: count the cells of the range.",
-    "Payback says nothing of what comes after it, nor of the life of the parts: compare it with the life of stakes and emitters, and look at the net present value too.",
+    "A blank year may count as 0: count the cells of the range.",
+    "Payback says nothing of what comes after it, nor of the life of the parts: compare it with the life of stakes and emitters, and check the net present value too.",
     NOT_TWICE,
+    ONE_CASE,
   ],
   params: {
     investment: INVESTMENT_PARAM,

@@ -1,4 +1,5 @@
 import { cite, defineFunction, fullNumber } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 
 function product(parts: readonly number[]): number {
   return parts.reduce((left, part) => left * (1 - part), 1);
@@ -7,14 +8,14 @@ function product(parts: readonly number[]): number {
 export const waterAfterSavings = defineFunction({
   name: "WATER_AFTER_SAVINGS",
   group: "Money",
-  summary: "Water still needed when several savings act one after the other",
+  summary: "How much water is still needed when several savings act one after the other",
   formula: "W = B (1 - s1) (1 - s2) ...",
   source: cite("DEFINITION", "each saving is a part of what the one before left"),
   assumptions: [
     "Two savings of 30 % leave 49 %, not 40 %: the second acts on what the first left. Their order makes no difference.",
     "Each saving must be one of its own: stakes instead of sprinklers already hold the water that fell between the pots.",
     "A blank cell is no saving. The answer is in the unit of the baseline.",
-    "The formula in built-in functions holds the savings of one call.",
+    ONE_CASE,
   ],
   params: {
     baseline: {

@@ -1,4 +1,5 @@
 import { cite, defineFunction, FunctionError, fullNumber, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { isUnwritten, type PlanCell } from "../runTime/planRows";
 import { inRow } from "./faultyRow";
 
@@ -75,19 +76,19 @@ export const waterCost = defineFunction({
   source: cite("DEFINITION", "block tariff: each block's price holds for the water within that block alone"),
   assumptions: [
     "One bill at a time, never a year at once: the blocks start again with every bill. Add up the costs of the bills.",
-    "Volume, limits and prices in the bill's own unit: 1000 gal, CCF (748 gal) or m3. Limits are the upper ends of the blocks, counted from 0.",
-    "The last limit may be blank: no limit. So may a row that is blank in both, which is dropped. One price for all water: a single row with a blank limit.",
+    "Volume, limits and prices in the bill's own unit: 1000 gal, CCF (748 gal) or m3.",
+    "A row that is blank in both columns is dropped. One price for all water: a single row with a blank limit.",
     "Where the last limit is a number, more water than that is an error: the tariff does not say what it costs.",
-    "A price of 0 is free water. The fixed charge counts once, also at a volume of 0; a blank cell that a host sends as 0 counts as a volume of 0.",
-    "What a saving is worth is the difference of two bills, not the mean price: the last block is saved first. Sewer charges on the same meter are prices too.",
-    "The formula in built-in functions holds the blocks of one tariff.",
+    "A price of 0 is free water. The fixed charge counts once, also at a volume of 0.",
+    "What a saving is worth is the difference of two bills, not the mean price: the last block is saved first. Sewer charges on the same meter belong to the prices.",
+    ONE_CASE,
   ],
   params: {
     volume: {
       quantity: "any one unit",
       symbol: "V",
       atLeast: 0,
-      about: "Water of this bill, in the bill's unit; 0 is a value",
+      about: "Water of this bill, in the bill's unit; 0 is a value, so leave no blank",
     },
     tier_limits: {
       kind: "column",
@@ -149,7 +150,7 @@ export const waterCost = defineFunction({
       answer: ({ volume, tier_prices, fixed_charge }) => fixed_charge + volume * Number(tier_prices[0]),
     },
     {
-      slip: "The volume was counted in 1000 gal, and the bill counts CCF",
+      slip: "The volume was counted in 1000 gal, though the bill counts CCF",
       instead: ({ volume }) => ({ volume: volume * THOUSANDS_IN_A_CCF }),
     },
   ],

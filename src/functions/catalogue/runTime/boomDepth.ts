@@ -26,7 +26,7 @@ export const boomDepth = defineFunction({
     usual: {
       us: [0.002, 0.2],
       metric: [0.05, 5],
-      high: "runs off most trays: look at the speed and the width",
+      high: "runs off most trays: check the speed and the width",
       source: cite("PRACTICE", "booms over trays and small pots"),
     },
   },

@@ -39,7 +39,7 @@ export const boomPlan = defineFunction({
   source: cite("DEFINITION", "depth of a pass = flow / area swept; whole passes; time = way / speed"),
   assumptions: [
     "A pass is one way over the section with the water on, in either direction; the boom turns without delay.",
-    "A section with depth 0 is passed over dry: no pass, no water, and the minutes of one crossing. A blank depth is a fault of its row; a host may send it as 0, so write 0 where dry is meant.",
+    "A section with depth 0 is passed over dry: no pass, no water, and the minutes of one crossing. A blank depth is a fault of its row, but may count as 0: write 0 where dry is meant.",
     "Not in it: the way back to the parking place, and a second crossing where an even number of passes leaves the boom at the near end. Each is length / speed.",
     "A row whose numbers are missing or wrong carries its reason and is left out of the sums; a row without a name and numbers is no row.",
   ],

@@ -4,7 +4,7 @@ import { CAPTURE_USUAL } from "./potTop";
 export const captureFactor = defineFunction({
   name: "CAPTURE_FACTOR",
   group: "Run time, zones, booms, mats",
-  summary: "How much more overhead water a pot gets with its plant than without",
+  summary: "Overhead water that a pot gets with its plant, against an empty pot",
   formula: "CF = with the plant / empty pot",
   source: cite("CAPTURE_2015", "water captured with the plant over water captured without"),
   assumptions: [

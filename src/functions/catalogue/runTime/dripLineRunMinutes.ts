@@ -1,6 +1,7 @@
 import { cite, defineFunction, FunctionError, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { wholeDown } from "../wholeNumbers";
-import { EMITTER_FLOW_PARAM, RUN_MINUTES_USUAL } from "./emitters";
+import { EMITTER_FLOW_PARAM, MEASURED_WITHOUT_FILL, RUN_MINUTES_USUAL } from "./emitters";
 import { TOP_DIAMETER_PARAM } from "./potTop";
 
 /** Emitters over one pot; null where the line leaves some pots without any. */
@@ -20,8 +21,9 @@ export const dripLineRunMinutes = defineFunction({
   assumptions: [
     "The line crosses the middle of the pots. A pot has D / e emitters rounded down, or one more, as it happens to stand.",
     '"fewest" (the default) gives the pot with fewest its water and others more. "average" leaves the pots with fewest short: with 1.67 on average one pot in three gets 1 and two get 2.',
-    "aligned_emitters, where emitters were put over each pot on purpose, takes the place of all that: emitter_spacing is not read.",
-    "Measured flow of the emitter, all lengths in one unit. Time for filling the line is not in it.",
+    "aligned_emitters above 0 takes the place of all that.",
+    MEASURED_WITHOUT_FILL,
+    ONE_CASE,
   ],
   params: {
     volume_per_plant: {
@@ -36,7 +38,7 @@ export const dripLineRunMinutes = defineFunction({
       symbol: "e",
       atLeast: 0,
       blankIsAnswered: true,
-      about: "Distance of emitters along the line; not read when aligned_emitters is above 0",
+      about: "From one emitter to the next; not read when aligned_emitters is above 0",
       usual: {
         us: [4, 36],
         metric: [10, 100],

@@ -21,6 +21,10 @@ export const EMITTERS_PER_PLANT_PARAM = {
   about: "Emitters that serve one plant",
 } as const satisfies NumberParam;
 
+/** What the answer in minutes leaves to the grower. */
+export const MEASURED_WITHOUT_FILL =
+  "The flow is the measured one, not the printed one. The time to fill the line is not in it.";
+
 export const RUN_MINUTES_USUAL = {
   us: [1, 60],
   metric: [1, 60],

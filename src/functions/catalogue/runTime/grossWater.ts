@@ -1,4 +1,5 @@
 import { cite, defineFunction, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { largerLoss, LEACHING_FRACTION_PARAM, UNIFORMITY_PARAM } from "./losses";
 
 const BASES = ["larger", "leaching", "uniformity", "both"] as const;
@@ -19,13 +20,13 @@ function divisor(leaching: number, uniformity: number, basis: (typeof BASES)[num
 export const grossWater = defineFunction({
   name: "GROSS_WATER",
   group: "Run time, zones, booms, mats",
-  summary: "What to give so that the pots keep what the plant needs",
+  summary: "Water to give so that the pots keep what the plants need",
   formula: "G = N / min(1 - LF, DU)",
   source: [cite("ENH1268", "gross = net / (1 - LF)"), cite("MERRIAM_KELLER", "gross = net / DU of the low quarter")],
   assumptions: [
     '"larger" (the default) counts the one loss that asks for more water: the extra water that uneven emitters need also leaches from the wet pots.',
-    '"both" counts them on top of one another; it drowns roots where the leaching fraction was measured on the dry pots.',
-    "A leaching fraction of 0 is a value: a blank cell may reach the function as 0.",
+    '"both" counts them on top of one another; it drowns roots where the leaching fraction was measured on the driest pots.',
+    ONE_CASE,
   ],
   params: {
     net: { quantity: "volume", symbol: "N", above: 0, about: "Water that the plant needs" },
@@ -60,14 +61,14 @@ export const grossWater = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The leaching fraction was added instead of divided out",
+      slip: "The leaching fraction was added, not divided out",
       answer: ({ net, leaching_fraction }) => net * (1 + leaching_fraction),
     },
     { slip: "The uniformity was left out", instead: () => ({ basis: "leaching" }) },
     { slip: "The leaching fraction was left out", instead: () => ({ basis: "uniformity" }) },
     { slip: "Leaching and uniformity were both divided out", instead: () => ({ basis: "both" }) },
     {
-      slip: "It was multiplied where it must be divided",
+      slip: "The net water was multiplied, not divided",
       answer: ({ net }, _constants, right) => (net * net) / right,
     },
     { slip: "Nothing was added for leaching or unevenness", answer: ({ net }) => net },

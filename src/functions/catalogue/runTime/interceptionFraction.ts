@@ -4,11 +4,11 @@ import { potTop, TOP_DIAMETER_PARAM } from "./potTop";
 export const interceptionFraction = defineFunction({
   name: "INTERCEPTION_FRACTION",
   group: "Run time, zones, booms, mats",
-  summary: "What part of overhead water falls on the pots and not between them",
+  summary: "Part of overhead water that falls on the pots, not between them",
   formula: "F = pi D2 / 4 / A",
   source: [cite("NURSERY_COURSE", "container top area over ground area"), cite("GEOMETRY", "area of a circle")],
   assumptions: [
-    "Outside diameter at the rim, and the ground of one pot from centre to centre, not the gap between rims.",
+    "Spacing is from centre to centre. A gap between rims is less by the diameter of a pot.",
     "Bare pots: leaves lead water to the pot or shed it, which CAPTURE_FACTOR measures. Aisles are not in it.",
     "Times the capture factor and 1 - leaching fraction it is the part of the water that stays in the pots. It is not 1 - the leaching fraction: it counts water that never entered a pot.",
   ],
@@ -18,7 +18,7 @@ export const interceptionFraction = defineFunction({
       quantity: "area",
       symbol: "A",
       above: 0,
-      about: "Ground that one pot takes, centre to centre",
+      about: "Ground that one pot takes up, from centre to centre",
     },
     units: UNITS_PARAM,
   },
@@ -31,7 +31,7 @@ export const interceptionFraction = defineFunction({
       us: [0.09, 0.907],
       metric: [0.09, 0.907],
       low: "pots this far apart: nearly all overhead water misses them",
-      high: "more than round pots that touch can cover: look at the area per plant",
+      high: "more than round pots that touch can cover: check the area per plant",
       source: cite(
         "PRACTICE",
         "large pots cover 9 to 35 % of the ground; touching in a triangle, pi / (2 sqrt 3) = 0.907",

@@ -1,4 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
+import { INSIDE_DIAMETER_PARAM, NOMINAL_SIZE } from "../hydraulics/pipe";
 
 export const lineFillMinutes = defineFunction({
   name: "LINE_FILL_MINUTES",
@@ -8,17 +9,14 @@ export const lineFillMinutes = defineFunction({
   source: cite("GEOMETRY", "volume of a pipe; time = volume / flow"),
   assumptions: [
     "The pipe was empty and all the flow goes into it. Emitters that drip while it fills make it longer.",
-    "Inside diameter, never the nominal size: a 2-inch schedule 40 pipe is 2.067 in inside.",
+    NOMINAL_SIZE,
     "One size at a time: add the minutes of main, submain and laterals, each with the flow that reaches it.",
     "A line that stays full between runs (check valves, level ground) does not fill anew.",
   ],
   params: {
     pipe_length: { quantity: "length", symbol: "L", above: 0, about: "Length of pipe of this size" },
     inside_diameter: {
-      quantity: "pipe bore",
-      symbol: "D",
-      above: 0,
-      about: "Inside diameter of the pipe",
+      ...INSIDE_DIAMETER_PARAM,
       usual: {
         us: [0.2, 12],
         metric: [5, 300],
@@ -38,7 +36,7 @@ export const lineFillMinutes = defineFunction({
     usual: {
       us: [0.05, 15],
       metric: [0.05, 15],
-      high: "long: look at the bore and at flow per hour for flow per minute",
+      high: "long: check the bore, and look for a flow per hour",
       source: cite("PRACTICE", "zones of a nursery"),
     },
   },

@@ -6,7 +6,7 @@ export const LEACHING_FRACTION_PARAM = {
   symbol: "LF",
   atLeast: 0,
   below: 1,
-  about: "Leaching fraction wanted; 0 is a value",
+  about: "Leaching fraction wanted; 0 is a value, so leave no blank",
   usual: { us: [0.05, 0.2], metric: [0.05, 0.2], source: cite("ENH1268", "below 0.15; 0.10 to 0.20 in practice") },
 } as const satisfies NumberParam;
 
@@ -18,6 +18,8 @@ export const UNIFORMITY_PARAM = {
   about: "Low-quarter uniformity of the zone",
   usual: DU_USUAL,
 } as const satisfies NumberParam;
+
+export const LARGER_LOSS_ONLY = "Leaching and unevenness are not added: the one that asks for more water counts.";
 
 /** What net water is divided by, on symbols LF and DU: the one loss that asks for more water, never both. */
 export function largerLoss(leaching: number, uniformity: number, show: Show): number {

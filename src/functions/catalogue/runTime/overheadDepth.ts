@@ -1,5 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
-import { largerLoss, LEACHING_FRACTION_PARAM, UNIFORMITY_PARAM } from "./losses";
+import { largerLoss, LARGER_LOSS_ONLY, LEACHING_FRACTION_PARAM, UNIFORMITY_PARAM } from "./losses";
 import { OVERHEAD_DEPTH_USUAL } from "./overhead";
 import { CAPTURE_USUAL, potTop, TOP_DIAMETER_PARAM } from "./potTop";
 
@@ -15,8 +15,8 @@ export const overheadDepth = defineFunction({
   assumptions: [
     "The net is what the plant uses, as PLANT_WATER_DEMAND or a weighed pot gives it; never the answer of GROSS_WATER, which has the losses in it already.",
     "The pot drinks what falls on its top, times the capture factor: the opening counts, not the ground of the plant.",
-    "Leaching and unevenness are not added: the one that asks for more water counts. Wind drift and evaporation on the way are not in it.",
-    "A leaching fraction of 0 is a value: a blank cell may reach the function as 0.",
+    LARGER_LOSS_ONLY,
+    "Wind drift and evaporation on the way are not in it.",
   ],
   params: {
     net_per_plant: { quantity: "volume", symbol: "N", above: 0, about: "Water that one plant uses" },
@@ -82,9 +82,9 @@ export const overheadDepth = defineFunction({
       slip: "Nothing was added for leaching or unevenness",
       instead: () => ({ leaching_fraction: 0, uniformity: 1 }),
     },
-    { slip: "The canopy was left out", instead: () => ({ capture_factor: 1 }) },
+    { slip: "The capture factor was left out", instead: () => ({ capture_factor: 1 }) },
     {
-      slip: "It was multiplied by the capture factor where it must be divided",
+      slip: "It was multiplied by the capture factor, not divided",
       instead: ({ capture_factor }) => ({ capture_factor: 1 / capture_factor }),
     },
     {

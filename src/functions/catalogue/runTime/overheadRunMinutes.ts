@@ -42,7 +42,7 @@ export const overheadRunMinutes = defineFunction({
       us: [10, 240],
       metric: [10, 240],
       low: "very short for sprinklers",
-      high: "hours for one bed: look at the rate",
+      high: "hours for one bed: check the rate",
       source: cite("PRACTICE", "overhead irrigation of a day"),
     },
   },

@@ -16,7 +16,7 @@ export const TOP_DIAMETER_PARAM = {
 export const CAPTURE_USUAL = {
   us: [0.5, 4],
   metric: [0.5, 4],
-  low: "a canopy that sheds this much is rare: look whether the two waters were swapped",
+  low: "a canopy that sheds this much is rare: check whether the two waters were swapped",
   high: "more than any of 11 species measured",
   source: cite("CAPTURE_2015", "1 to 4 for marketable plants of 11 species; a dense canopy may shed"),
 } as const;

@@ -1,5 +1,5 @@
 import { cite, defineFunction, type CellAnswer } from "../../../kernel";
-import { MINUTES_PER_DAY } from "../clock";
+import { MINUTES_PER_DAY, PAST_MIDNIGHT } from "../clock";
 
 const MOST_PULSES = 1000;
 
@@ -11,7 +11,7 @@ export const pulseSchedule = defineFunction({
   source: cite("DEFINITION", "n pulses have n - 1 rests between them; the last rest is not waited for"),
   assumptions: [
     "Every pulse gets the same share, and the fill minutes on top, since the line drains at each rest.",
-    "Times are times of the sheet and run on past midnight: a stop of 1.02 is 0:29 of the next day.",
+    PAST_MIDNIGHT,
   ],
   params: {
     total_minutes: {
@@ -34,7 +34,7 @@ export const pulseSchedule = defineFunction({
       quantity: "minutes",
       symbol: "r",
       atLeast: 0,
-      about: "Rest from the stop of one pulse to the start of the next; 0 is a value",
+      about: "Rest from the stop of one pulse to the start of the next; 0 is a value, so leave no blank",
       usual: { us: [10, 180], metric: [10, 180], source: cite("PRACTICE", "cyclic irrigation") },
     },
     start_time: {

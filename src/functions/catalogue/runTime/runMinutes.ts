@@ -1,5 +1,5 @@
 import { cite, defineFunction } from "../../../kernel";
-import { EMITTER_FLOW_PARAM, EMITTERS_PER_PLANT_PARAM, RUN_MINUTES_USUAL } from "./emitters";
+import { EMITTER_FLOW_PARAM, EMITTERS_PER_PLANT_PARAM, MEASURED_WITHOUT_FILL, RUN_MINUTES_USUAL } from "./emitters";
 
 export const runMinutes = defineFunction({
   name: "RUN_MINUTES",
@@ -8,7 +8,7 @@ export const runMinutes = defineFunction({
   formula: "t = 60 V / (n q)",
   source: cite("DEFINITION", "volume = flow x time"),
   assumptions: [
-    "Measured flow of the emitter, not the printed one. Time for filling the line is not in it.",
+    MEASURED_WITHOUT_FILL,
     "A drip line over pot tops is another case: pots get different numbers of emitters.",
   ],
   params: {
@@ -46,11 +46,11 @@ export const runMinutes = defineFunction({
       answer: (_given, _constants, right) => right / 60,
     },
     {
-      slip: "The emitters of a plant were forgotten",
+      slip: "The emitters per plant were left out",
       instead: () => ({ emitters_per_plant: 1 }),
     },
     {
-      slip: "The number of emitters was multiplied in, not divided out",
+      slip: "The emitters per plant were multiplied in, not divided out",
       instead: ({ emitters_per_plant }) => ({ emitters_per_plant: 1 / emitters_per_plant }),
     },
     {

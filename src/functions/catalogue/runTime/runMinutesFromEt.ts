@@ -4,9 +4,10 @@ import {
   COVER_FACTOR_PARAM,
   CROP_COEFFICIENT_PARAM,
   REFERENCE_ET_PARAM,
+  SAME_AREA,
 } from "../weather/demand";
-import { EMITTER_FLOW_PARAM, EMITTERS_PER_PLANT_PARAM, RUN_MINUTES_USUAL } from "./emitters";
-import { largerLoss, LEACHING_FRACTION_PARAM, UNIFORMITY_PARAM } from "./losses";
+import { EMITTER_FLOW_PARAM, EMITTERS_PER_PLANT_PARAM, MEASURED_WITHOUT_FILL, RUN_MINUTES_USUAL } from "./emitters";
+import { largerLoss, LARGER_LOSS_ONLY, LEACHING_FRACTION_PARAM, UNIFORMITY_PARAM } from "./losses";
 
 export const runMinutesFromEt = defineFunction({
   name: "RUN_MINUTES_FROM_ET",
@@ -20,10 +21,9 @@ export const runMinutesFromEt = defineFunction({
   ],
   assumptions: [
     'The chain PLANT_WATER_DEMAND, GROSS_WATER (basis "larger"), RUN_MINUTES in one cell, for stakes and drippers of which each pot has its own.',
-    "The area must be the one for which the crop coefficient was measured: bed area per plant, canopy or pot top.",
-    "Leaching and unevenness are not added: the one that asks for more water counts.",
-    "Measured flow of the emitter. Time for filling the line is not in it.",
-    "A leaching fraction of 0 is a value: a blank cell may reach the function as 0.",
+    SAME_AREA,
+    LARGER_LOSS_ONLY,
+    MEASURED_WITHOUT_FILL,
   ],
   params: {
     reference_et: REFERENCE_ET_PARAM,
@@ -85,7 +85,7 @@ export const runMinutesFromEt = defineFunction({
   ],
   mistakes: [
     { slip: "The crop coefficient was left out", instead: () => ({ crop_coefficient: 1 }) },
-    { slip: "The cover was left out", instead: () => ({ cover_factor: 1 }) },
+    { slip: "The cover factor was left out", instead: () => ({ cover_factor: 1 }) },
     {
       slip: "The net water was run: nothing was added for leaching or unevenness",
       instead: () => ({ leaching_fraction: 0, uniformity: 1 }),
@@ -101,7 +101,7 @@ export const runMinutesFromEt = defineFunction({
       slip: "The unit constant was left out: depth x area is not yet a volume",
       answer: (_given, { k }, right) => right / k,
     },
-    { slip: "The emitters of a plant were forgotten", instead: () => ({ emitters_per_plant: 1 }) },
+    { slip: "The emitters per plant were left out", instead: () => ({ emitters_per_plant: 1 }) },
     {
       slip: "The flow per hour was taken as flow per minute",
       answer: (_given, _constants, right) => right / 60,

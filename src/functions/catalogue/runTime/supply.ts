@@ -17,7 +17,7 @@ export const SUPPLY_FLOW_PARAM = {
 export const ZONE_FLOW_USUAL = {
   us: [1, 300],
   metric: [4, 1200],
-  low: "hardly a zone: look at the number of plants",
+  low: "hardly a zone: check the number of plants",
   high: "looks like a flow per hour, or like several zones",
   source: cite("PRACTICE", "zones of a nursery on valves of 1 to 3 in"),
 } as const;

@@ -37,7 +37,7 @@ export const zoneFlow = defineFunction({
   ],
   mistakes: [
     { slip: "The flow was left per hour", answer: (_given, _constants, right) => right * 60 },
-    { slip: "The emitters of a plant were forgotten", instead: () => ({ emitters_per_plant: 1 }) },
+    { slip: "The emitters per plant were left out", instead: () => ({ emitters_per_plant: 1 }) },
     { slip: "It was divided by 60 twice", answer: (_given, _constants, right) => right / 60 },
   ],
   seeAlso: ["ZONES_AT_ONCE", "ZONE_SEQUENCE", "RUN_MINUTES", "EMITTER_FLOW"],

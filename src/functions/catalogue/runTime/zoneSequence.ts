@@ -1,5 +1,5 @@
 import { cite, defineFunction, shortNumber, type CellAnswer, type Show } from "../../../kernel";
-import { MINUTES_PER_DAY } from "../clock";
+import { MINUTES_PER_DAY, PAST_MIDNIGHT } from "../clock";
 import { wholeUp } from "../wholeNumbers";
 import { faultOf, isUnwritten, type PlanCell } from "./planRows";
 import { SUPPLY_FLOW_PARAM } from "./supply";
@@ -121,7 +121,7 @@ function sequence(zones: readonly Zone[], { supply, start, gap, cycles }: Plan):
 export const zoneSequence = defineFunction({
   name: "ZONE_SEQUENCE",
   group: "Run time, zones, booms, mats",
-  summary: "Which zones run when, so that the supply is never asked for more than it gives",
+  summary: "Start and stop of each zone, so that the supply is never asked for more than it gives",
   formula: "zones in order form a set while their flows fit; the next set starts after the last stop + gap",
   source: cite("DEFINITION", "the sum of the flows at any moment is within the supply"),
   assumptions: [
@@ -130,6 +130,7 @@ export const zoneSequence = defineFunction({
     "With cycles the whole order runs that many times with minutes / cycles each, so that a zone rests while the others run. Where all zones fit into one set they rest for the gap only.",
     "Minutes to fill the lines are not added: where lines drain at each rest, add cycles x fill to the minutes.",
     "A row whose minutes or flow are missing or wrong carries its reason and is left out, and the last row counts such rows. A row without a name and numbers is no row.",
+    PAST_MIDNIGHT,
     "Put long runs together and short ones together: a set lasts as long as its longest zone.",
   ],
   params: {
@@ -234,7 +235,7 @@ export const zoneSequence = defineFunction({
   mistakes: [],
   seeAlso: ["ZONE_FLOW", "ZONES_AT_ONCE", "RUN_MINUTES", "LINE_FILL_MINUTES", "PULSE_SCHEDULE"],
   caution:
-    "For people who set a controller, not for a controller to read. Flow alone does not keep the pressure up: count on 90 % of the supply that was measured, and look at the farthest zone. A row left out is a zone that stays dry.",
+    "For people who set a controller, not for a controller to read. Flow alone does not keep the pressure up: count on 90 % of the supply that was measured, and check the farthest zone. A row left out is a zone that stays dry.",
   compute(given, show, { refuse }) {
     const { zone_names, minutes, flows, supply_flow, start_time, gap_minutes, cycles } = given;
     const plan = { supply: supply_flow, start: start_time, gap: gap_minutes, cycles };

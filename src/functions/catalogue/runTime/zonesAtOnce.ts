@@ -5,7 +5,7 @@ import { SUPPLY_FLOW_PARAM, ZONE_FLOW_USUAL } from "./supply";
 export const zonesAtOnce = defineFunction({
   name: "ZONES_AT_ONCE",
   group: "Run time, zones, booms, mats",
-  summary: "How many equal zones the supply carries at the same time",
+  summary: "Equal zones that the supply carries at the same time",
   formula: "n = S / Q, rounded down",
   source: cite("DEFINITION", "whole zones within the supply"),
   assumptions: [

@@ -6,14 +6,14 @@ const DUST = 1e-9;
 export const daysOfStorage = defineFunction({
   name: "DAYS_OF_STORAGE",
   group: "Flood benches, tanks, supply",
-  summary: "How many days a pond or tank lasts",
+  summary: "Days that a pond or tank lasts",
   formula: "t = V / (use + loss - inflow)",
   source: cite("DEFINITION", "volume over what leaves it each day, less what comes in"),
   assumptions: [
     "All four in one volume unit, the last three per day: gallons, litres, cubic metres, acre-inches.",
-    "Usable volume: above the intake of the pump, not the whole pond.",
-    "Loss is evaporation and seepage; inflow is what surely comes, such as a well or water that returns. Loss falls and inflow ends as a pond goes down in a drought: work it again with the figures of the day.",
-    "Where the inflow covers use and loss the store does not go down, and the answer is #N/A. A loss or inflow of 0 is a value: a blank cell counts as none.",
+    "Usable is what lies above the pump's intake, not the whole pond.",
+    "Inflow is what surely comes, such as a well or water that returns. Loss falls and inflow ends as a pond goes down in a drought: work it again with the figures of the day.",
+    "Where the inflow covers use and loss the store does not go down, and the answer is #N/A.",
   ],
   params: {
     usable_volume: { quantity: "volume", symbol: "V", above: 0, about: "Water that can be pumped from the store" },
@@ -41,7 +41,7 @@ export const daysOfStorage = defineFunction({
       us: [1, 180],
       metric: [1, 180],
       low: "less than a day: no time to mend a pump",
-      high: "longer than a season: look whether all are in one unit",
+      high: "longer than a season: check whether all are in one unit",
       source: cite("PRACTICE", "a day or two of recycled water, up to a dry season"),
     },
   },
@@ -62,7 +62,7 @@ export const daysOfStorage = defineFunction({
     { slip: "Evaporation and seepage were left out", instead: () => ({ daily_loss: 0 }) },
     { slip: "What comes in was left out", instead: () => ({ daily_inflow: 0 }) },
     {
-      slip: "What comes in was added to the use instead of taken off",
+      slip: "What comes in was added to the use, not taken off",
       answer: ({ usable_volume, daily_use, daily_loss, daily_inflow }) =>
         usable_volume / (daily_use + daily_loss + daily_inflow),
     },

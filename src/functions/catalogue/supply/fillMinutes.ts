@@ -4,7 +4,7 @@ import { cite, defineFunction, type NumberParam } from "../../../kernel";
 export const BENCH_FLOW_USUAL = {
   us: [2, 100],
   metric: [7.5, 380],
-  low: "a bench fills slowly from so little: look at the unit",
+  low: "a bench fills slowly from so little: check the units",
   high: "looks like a flow per hour",
   source: cite("PRACTICE", "pumps of flood benches and floors"),
 } as const satisfies NonNullable<NumberParam["usual"]>;
@@ -12,13 +12,12 @@ export const BENCH_FLOW_USUAL = {
 export const fillMinutes = defineFunction({
   name: "FILL_MINUTES",
   group: "Flood benches, tanks, supply",
-  summary: "How long the pump takes to flood a bench",
+  summary: "Minutes that the pump takes to flood a bench",
   formula: "t = (V + U) / q",
   source: cite("DEFINITION", "volume = flow x time; what the pots take up while it fills must be pumped too"),
   assumptions: [
     "All of the uptake is counted while the bench fills. What is taken up during the soak only lowers the water a little.",
     "The flow that reaches this bench: a pump that feeds two at once gives each half. Measure it: the seconds to fill a bucket at the inlet.",
-    "An uptake of 0 is a value: a blank cell counts as pots that take nothing.",
   ],
   params: {
     volume: { quantity: "volume", symbol: "V", above: 0, about: "Standing water on the full bench" },
@@ -64,10 +63,10 @@ export const fillMinutes = defineFunction({
   mistakes: [
     { slip: "What the pots take up was left out", instead: () => ({ uptake: 0 }) },
     {
-      slip: "The uptake was taken off instead of added",
+      slip: "The uptake was taken off, not added",
       answer: ({ volume, fill_flow, uptake }) => (volume - uptake) / fill_flow,
     },
-    { slip: "A flow per minute was taken as a flow per hour", answer: (_given, _constants, right) => right * 60 },
+    { slip: "The flow per minute was taken as flow per hour", answer: (_given, _constants, right) => right * 60 },
     { slip: "The ratio was inverted: flow over volume", answer: (_given, _constants, right) => 1 / right },
   ],
   seeAlso: ["FLOOD_VOLUME", "FLOOD_SCHEDULE", "BUCKET_FLOW"],

@@ -1,5 +1,5 @@
 import { cite, defineFunction, type CellAnswer, type Show } from "../../../kernel";
-import { MINUTES_PER_DAY } from "../clock";
+import { MINUTES_PER_DAY, PAST_MIDNIGHT } from "../clock";
 import { faultOf, isUnwritten, type PlanCell } from "../runTime/planRows";
 import { BENCH_FLOW_USUAL } from "./fillMinutes";
 import { floodingsOf, NEXT_WORDS, tankCourse, type Bench, type Flooding, type RoundRules } from "./floodRound";
@@ -90,23 +90,23 @@ function scheduled(
 export const floodSchedule = defineFunction({
   name: "FLOOD_SCHEDULE",
   group: "Flood benches, tanks, supply",
-  summary: "When each bench fills and drains, and whether the tank lasts through the round",
+  summary: "Fill and drain of each bench, and whether the tank lasts through the round",
   formula: "fill = (volume + uptake) / flow; empty = full + soak + drain; tank = start - drawn + come back",
   source: cite(
     "DEFINITION",
     "volume = flow x time; what leaves the tank stands on a bench, is in the pots, or comes back",
   ),
   assumptions: [
-    "bench_flow reaches each open bench: a pump shared by two gives each half. Volumes, uptakes, flow and tank are in one volume unit.",
+    "A pump shared by two benches gives each half. Volumes, uptakes, flow and tank are in one volume unit.",
     "Groups of benches_at_once, in the order given, start together. The next group starts when the last bench of the one before is full (after_fill) or empty (after_drain).",
     "A bench draws its volume and its uptake while it fills, and gives the volume back evenly over its drain. Pipes hold nothing, nothing is lost, and nothing is topped up during the round.",
-    "start_tank is the water above the pump's intake. Below 0 the values go on as if water were there: the lowest level is then what is lacking.",
+    "Below 0 the tank's values go on as if water were there: the lowest level is then what is lacking.",
     "The note stands on the first bench that fills when the level passes below 0, each time that it does; the last row names the first of them.",
     "A row whose volume or uptake is missing or wrong carries its reason and is left out, the benches behind it move up, and the last row counts such rows. A row without a name and numbers is no row.",
-    "Times run on past midnight: 1.02 is 0:29 of the next day. An uptake or soak of 0 is a value; a host may send a blank cell as 0.",
+    PAST_MIDNIGHT,
   ],
   params: {
-    bench_names: { kind: "texts", about: "One bench a row, in the order in which they are flooded" },
+    bench_names: { kind: "texts", about: "Names of the benches in the order in which they are flooded" },
     flood_volumes: {
       kind: "column",
       quantity: "volume",
@@ -121,7 +121,7 @@ export const floodSchedule = defineFunction({
       symbol: "U",
       atLeast: 0,
       blanks: "refused",
-      about: "What the pots of each bench take up, in the same unit; 0 is none",
+      about: "What the pots of each bench take up, in the same unit; 0 is a value, so leave no blank",
     },
     bench_flow: {
       quantity: "flow",
@@ -141,7 +141,7 @@ export const floodSchedule = defineFunction({
       quantity: "minutes",
       symbol: "ts",
       atLeast: 0,
-      about: "Minutes from the full bench to the start of its drain; 0 is a value",
+      about: "Minutes from the full bench to the start of its drain; 0 is a value, so leave no blank",
       usual: {
         us: [5, 15],
         metric: [5, 15],

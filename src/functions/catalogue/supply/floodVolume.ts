@@ -28,7 +28,7 @@ export const floodVolume = defineFunction({
     "The water is a load: 8.345 lb a US gallon, 1 kg a litre. 120 gal weigh 1,000 lb, and the pots come on top.",
     "Depth is the mean over the bench: one that is out of level is deeper at one end and shallower at the other, and so are its floods.",
     "Pots displace a straight column on the diameter at their base. What the substrate takes up is not in it: see FILL_MINUTES; nor is the water in the pipes.",
-    "0 pots is an empty bench, the fullest case: a blank cell counts as one.",
+    "An empty bench takes the most water.",
   ],
   params: {
     bench_area: { quantity: "area", symbol: "A", above: 0, about: "Area inside the rim that the water covers" },
@@ -41,7 +41,7 @@ export const floodVolume = defineFunction({
         us: [0.4, 1.5],
         metric: [10, 38],
         low: "looks like ft, or like cm",
-        high: "deep for pots: look at the unit and at the load",
+        high: "deep for pots: check the units and the load",
         source: cite("SUBIRRIGATION_2011", "1/2 to 1 in deep; floors and large pots take more (common practice)"),
       },
     },

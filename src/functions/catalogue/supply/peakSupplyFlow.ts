@@ -11,7 +11,7 @@ export const peakSupplyFlow = defineFunction({
   ],
   assumptions: [
     "Depth is the gross water of the hottest day over the whole area, losses in it: a design figure, above any reference ET. 0.3 to 0.4 gal/ft2 are 0.48 to 0.64 in.",
-    "Hours are those in which water really runs. A supply too small for them needs a tank that fills while nothing runs.",
+    "A supply too small for those hours needs a tank that fills while nothing runs.",
     "Every zone must be watered in those hours: a zone that needs more flow than this at once still needs it.",
   ],
   params: {

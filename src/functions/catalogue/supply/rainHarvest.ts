@@ -10,7 +10,6 @@ export const rainHarvest = defineFunction({
     "Footprint: the area that the roof covers on the ground with its gutters, not the sloping area, which is larger.",
     "The coefficient is the part that arrives: splash, wetting, gutters that run over and the first flush that is let go take the rest.",
     "What the tank has no room for is not taken off: hold a year's months against its size.",
-    "Rain of 0 is a dry time; a blank cell that a host sends as 0 counts as one.",
   ],
   params: {
     area: { quantity: "area", symbol: "A", above: 0, about: "Footprint that the rain is collected from" },
@@ -18,11 +17,11 @@ export const rainHarvest = defineFunction({
       quantity: "water depth",
       symbol: "P",
       atLeast: 0,
-      about: "Rain of a storm, a month or a year; 0 is a dry time",
+      about: "Rain of a storm, a month or a year; 0 is a value, so leave no blank",
       usual: {
         us: [0, 80],
         metric: [0, 2000],
-        high: "more than a wet year: look at the unit",
+        high: "more than a wet year: check the units",
         source: cite("PRACTICE", "a storm to a wet year"),
       },
     },
@@ -37,7 +36,7 @@ export const rainHarvest = defineFunction({
       usual: {
         us: [0.7, 0.95],
         metric: [0.7, 0.95],
-        low: "hard roofs bring in more: look at the gutters",
+        low: "hard roofs bring in more: check the gutters",
         high: "no roof brings in all of it",
         source: cite("PRACTICE", "hard roofs with gutters, 0.8 to 0.9"),
       },

@@ -10,13 +10,12 @@ export const recirculationTank = defineFunction({
     cite("SUBIRRIGATION_2011", "as a check: 1/2 to 1 gal a square foot of growing area"),
   ],
   assumptions: [
-    "Benches: the most that hold water at the same time, filling, soaking or draining. With a schedule that starts the next group while the last one soaks, that is more than are filled at once: count them in FLOOD_SCHEDULE.",
-    "Uptake is that of all benches from one top-up to the next, a day where the tank is topped up daily.",
-    "Dead storage lies below the pump's intake, and is not pumped. Freeboard is room above the full tank, as a part of what it holds.",
-    "All volumes in one unit. An uptake, dead storage or freeboard of 0 is a value: a blank cell may count as 0.",
+    "With a schedule that starts the next group while the last one soaks, more benches hold water than are filled at once: count them in FLOOD_SCHEDULE.",
+    "Where the tank is topped up daily, the uptake is that of a day.",
+    "All volumes in one unit.",
   ],
   params: {
-    flood_volume: { quantity: "volume", symbol: "V", above: 0, about: "Standing water on one bench" },
+    flood_volume: { quantity: "volume", symbol: "V", above: 0, about: "Standing water on one full bench" },
     benches_holding_water: {
       quantity: "count",
       symbol: "b",
@@ -28,13 +27,13 @@ export const recirculationTank = defineFunction({
       quantity: "volume",
       symbol: "U",
       atLeast: 0,
-      about: "What the pots of all benches take up until the tank is topped up; 0 is none",
+      about: "What the pots of all benches take up until the tank is topped up; 0 is a value, so leave no blank",
     },
     dead_storage: {
       quantity: "volume",
       symbol: "D",
       atLeast: 0,
-      about: "Water below the pump's intake; 0 is none",
+      about: "Water below the pump's intake; 0 is a value, so leave no blank",
     },
     freeboard: {
       quantity: "fraction",

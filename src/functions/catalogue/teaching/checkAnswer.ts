@@ -14,17 +14,17 @@ function mark(answer: CellInput, correct: number, relative: number, absolute: nu
 export const checkAnswer = defineFunction({
   name: "CHECK_ANSWER",
   group: "Teaching and audit",
-  summary: "Marks a student's number: right, close, wrong or not answered",
+  summary: "Mark for a student's number: right, close, wrong or not answered",
   formula: "right within t = max(relative x |correct|, absolute), close within 5 t",
   source: cite("DEFINITION", "relative and absolute tolerance, whichever is wider"),
   assumptions: [
-    "A blank is not answered, and so is 0 unless 0 is right, since a host may send a blank cell as 0.",
+    "A blank is not answered, and so is 0 unless 0 is right, since a blank cell may count as 0.",
     "A right answer rounded to the digits that were typed is right, if they are two or more.",
-    "Practice feedback, not exam security.",
+    "Practice, not exam security.",
   ],
   params: {
     answer: { kind: "cell", about: "The student's cell" },
-    correct: { quantity: "any one unit", symbol: "c", about: "The right answer; 0 is a value" },
+    correct: { quantity: "any one unit", symbol: "c", about: "The right answer; 0 is a value, so leave no blank" },
     relative_tolerance: {
       quantity: "fraction",
       symbol: "r",

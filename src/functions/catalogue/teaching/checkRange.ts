@@ -34,13 +34,13 @@ export const checkRange = (find: LookUp, names: readonly string[]): Entry =>
   defineFunction({
     name: "CHECK_RANGE",
     group: "Teaching and audit",
-    summary: "Whether a number is one that the trade usually sees, and the likely slip where it is not",
+    summary: "Verdict on a number: one that the trade usually sees, or the likely slip where it is not",
     formula: "low <= value <= high of the usual range",
     source: cite("DEFINITION", "the usual range of the function's own entry, with the source that stands there"),
     assumptions: [
       'A warning for a person, never an error: a number outside may be right, and one inside may be wrong. The text begins with "ok", "low: " or "high: ".',
       "Without units, a number that lies in the range of either system is ok: give units wherever they are known.",
-      'A blank value gives "". A host may send a blank cell as 0, which is judged as 0.',
+      'A blank value gives "". It may count as 0, and is judged as 0 then.',
       `Where the trade has no usual range the answer is "${UNKNOWN}".`,
       'The argument "" is the answer of the function; of a function that fills a table, ask for one of its columns.',
     ],

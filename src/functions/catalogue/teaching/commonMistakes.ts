@@ -9,7 +9,7 @@ export const commonMistakes = (find: LookUp, names: readonly string[]): Entry =>
   defineFunction({
     name: "COMMON_MISTAKES",
     group: "Teaching and audit",
-    summary: "The mistakes that people make with a function, and the number that each gives",
+    summary: "Mistakes that people make with a function, and the number that each gives",
     formula: "mistake, its answer, its answer / right",
     source: cite("DEFINITION", "each mistake of the function's entry is worked out on these inputs"),
     assumptions: [
@@ -19,9 +19,9 @@ export const commonMistakes = (find: LookUp, names: readonly string[]): Entry =>
     params: {
       function_name: {
         kind: "text",
-        about: "The function, in quotation marks; one with a single number as its answer",
+        about: "Name of the function, in quotation marks; one with a single number as its answer",
       },
-      input: { kind: "inputs", about: "Its arguments in its order" },
+      input: { kind: "inputs", about: "Its arguments in its order, cells or ranges" },
     },
     result: {
       header: true,

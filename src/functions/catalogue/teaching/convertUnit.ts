@@ -1,4 +1,5 @@
 import { cite, defineFunction, dividedBy, fullNumber, toNumber, type FunctionError, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import {
   ambiguity,
   conversionUnits,
@@ -75,7 +76,7 @@ const LISTED = [...new Set(conversionUnits.map(({ kind }) => kind))].filter((kin
 export const convertUnit = defineFunction({
   name: "CONVERT_UNIT",
   group: "Teaching and audit",
-  summary: "A number in another unit of the same kind: gallons in litres, psi in kPa, CCF in m3",
+  summary: "Number in another unit of the same kind: gallons in litres, psi in kPa, CCF in m3",
   formula: "y = x (size of the unit given) / (size of the unit wanted); C = (F - 32) / 1.8",
   source: [
     cite(
@@ -92,11 +93,11 @@ export const convertUnit = defineFunction({
     "Pressure to head of water is no conversion of a unit: TOTAL_DYNAMIC_HEAD does it. EC is converted by CONVERT_EC.",
     "gal/ft2, L/m2 and m3/ha are depths of water. ppm is mg/L of whatever is weighed; of alkalinity it needs CaCO3 or HCO3 behind it.",
     "A price is written with per or a currency sign and / before any volume or weight: per 1000 gal, $/CCF, per lb.",
-    "The formula in built-in functions holds the factor of one pair of units.",
+    ONE_CASE,
     ...LISTED.map((kind) => `Units of ${kind}, with other spellings: ${spellings(kind)}.`),
   ],
   params: {
-    value: { quantity: "as named", symbol: "x", about: "The number to convert; 0 is a value" },
+    value: { quantity: "as named", symbol: "x", about: "The number to convert; 0 is a value, so leave no blank" },
     from: { kind: "text", about: "Unit that the number is in, such as gal, CCF, psi, mm, gal/h" },
     to: { kind: "text", about: "Unit wanted, of the same kind" },
   },
@@ -127,7 +128,7 @@ export const convertUnit = defineFunction({
     },
   ],
   mistakes: [
-    { slip: "It was multiplied where it should be divided, or the other way round", answer: inverted },
+    { slip: "It was multiplied, not divided, or the other way round", answer: inverted },
     { slip: "The number was kept and only the unit was changed", answer: ({ value }) => value },
     {
       slip: "The imperial gallon was taken for the US one",

@@ -8,19 +8,19 @@ export const diagnoseAnswer = (find: LookUp, names: readonly string[]): Entry =>
   defineFunction({
     name: "DIAGNOSE_ANSWER",
     group: "Teaching and audit",
-    summary: "What lies behind a student's number: right, or the mistake that gives it",
+    summary: "Diagnosis of a student's number: right, or the mistake that gives it",
     formula:
       "the first that fits: right, rounded, known mistake, unit, power of ten, inverted, rounded steps, factor, two at once",
     source: cite("DEFINITION", "each mistake is worked out on the student's own inputs and held against the answer"),
     assumptions: [
       "Known mistakes come first, the nearest before others; two that are as near are both named. None is named that lies within tolerance of the right answer, and none on a single digit.",
-      "Inputs in the order of the function, cells or ranges; they may be the student's own earlier results, which marks the step by itself.",
+      "Inputs may be the student's own earlier results, which marks the step by itself.",
       "For functions with one number as their answer. A different mistake may give the same number: the words say what comes out, not what was done.",
-      "Practice feedback, not exam security.",
+      "Practice, not exam security.",
     ],
     params: {
       answer: { kind: "cell", about: "The student's cell" },
-      function_name: { kind: "text", about: "The function that gives the right answer, in quotation marks" },
+      function_name: { kind: "text", about: "Name of the function that gives the right answer, in quotation marks" },
       relative_tolerance: {
         quantity: "fraction",
         symbol: "r",
@@ -38,7 +38,7 @@ export const diagnoseAnswer = (find: LookUp, names: readonly string[]): Entry =>
         default: 2,
         about: "0 right or wrong, 1 which step, 2 the mistake in words, 3 the numbers too; blank is 2",
       },
-      input: { kind: "inputs", about: "The function's arguments in its order" },
+      input: { kind: "inputs", about: "Its arguments in its order, cells or ranges" },
     },
     result: { text: true, about: "Begins with right, not answered or wrong" },
     examples: [

@@ -28,7 +28,7 @@ const LARGEST = {
 export const exerciseNumber = defineFunction({
   name: "EXERCISE_NUMBER",
   group: "Teaching and audit",
-  summary: "A number for each student and item, the same for ever and on every computer",
+  summary: "Number for each student and item, the same for ever and on every computer",
   formula: "low + k step, k drawn by seed, student and item",
   source: cite(
     "DRAW",
@@ -38,7 +38,7 @@ export const exerciseNumber = defineFunction({
     'Same seed, student and item give the same number on every computer, in every language and version. To draw again, change the seed for all, or add a counter to the item for one: item & "#" & 2.',
     'Case and outer blanks do not count, and 7 is the same as "7". Nothing is random and nothing changes on opening.',
     "All values from low to high on the step are equally likely; high is reached only if it lies on the step.",
-    "Practice numbers, not exam security: a student who knows the seed can draw any other student's numbers.",
+    "Practice, not exam security: a student who knows the seed can draw any other student's numbers.",
   ],
   params: {
     seed: { kind: "text", orNumber: true, about: "The word of the term or class, kept by the instructor" },
@@ -48,7 +48,7 @@ export const exerciseNumber = defineFunction({
       orNumber: true,
       about: "What the number is for, such as the name of the argument; add # and a counter to redraw",
     },
-    low: { ...LARGEST, quantity: "any one unit", symbol: "a", about: "Lowest value; 0 is a value" },
+    low: { ...LARGEST, quantity: "any one unit", symbol: "a", about: "Lowest value; 0 is a value, so leave no blank" },
     high: { ...LARGEST, quantity: "any one unit", symbol: "b", about: "Highest value, not below low" },
     step: { quantity: "any one unit", symbol: "s", above: 0, about: "Distance from value to value, such as 0.05" },
   },

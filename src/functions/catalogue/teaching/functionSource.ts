@@ -10,7 +10,7 @@ export const functionSource = (find: LookUp, names: readonly string[]): Entry =>
   defineFunction({
     name: "FUNCTION_SOURCE",
     group: "Teaching and audit",
-    summary: "Where the formula of a function comes from: author, year, title, equation or table",
+    summary: "Source of a function's formula: author, year, title, equation or table",
     formula: "the citation of the function's own entry",
     source: cite("DEFINITION", "each entry carries its source"),
     assumptions: [

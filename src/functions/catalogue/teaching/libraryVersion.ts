@@ -4,7 +4,7 @@ import { cite, defineFunction } from "../../../kernel";
 export const libraryVersion = defineFunction({
   name: "LIBRARY_VERSION",
   group: "Teaching and audit",
-  summary: "The version of the functions in this sheet, to write beside its results",
+  summary: "Version of the functions in this sheet, to write beside its results",
   formula: "the version that this copy was released as",
   source: cite("DEFINITION", "the version of the release"),
   assumptions: [

@@ -86,18 +86,18 @@ export const showWorking = (find: LookUp, names: readonly string[]): Entry =>
   defineFunction({
     name: "SHOW_WORKING",
     group: "Teaching and audit",
-    summary: "The working of any function, step by step, with the numbers in it",
+    summary: "Working of any function, step by step, with the numbers in it",
     formula: "step, words, symbols, numbers, result, unit",
     source: cite("DEFINITION", "the steps are those that the calculation itself recorded"),
     assumptions: [
-      "Inputs in the order of the function, cells or ranges; an empty one is an optional argument left out.",
+      "An empty input is an optional argument left out.",
       "Numbers are shown to four digits and are calculated with all; the last result is the function's own, to the last digit.",
       "A wrong input gives the function's own words in the last row. A function that spills shows its first row.",
       "Practice, not exam security: who can type the function can see the working.",
     ],
     params: {
-      function_name: { kind: "text", about: "The function, such as RUN_MINUTES, in quotation marks" },
-      input: { kind: "inputs", about: "Its arguments in its order; as many as it has" },
+      function_name: { kind: "text", about: "Name of the function, such as RUN_MINUTES, in quotation marks" },
+      input: { kind: "inputs", about: "Its arguments in its order, cells or ranges" },
     },
     result: {
       header: true,

@@ -7,7 +7,7 @@ export const unitLabel = (find: LookUp, names: readonly string[]): Entry =>
   defineFunction({
     name: "UNIT_LABEL",
     group: "Teaching and audit",
-    summary: "The unit of an argument or an answer, for the heading of a column",
+    summary: "Unit of an argument or an answer, for the heading of a column",
     formula: "unit of the quantity in the system asked for",
     source: cite("DEFINITION", "the unit table of the functions"),
     assumptions: [

@@ -1,4 +1,5 @@
 import { cite, defineFunction, FunctionError, UNITS_PARAM, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { APPLICATION_RATE_USUAL, SPRINKLER_SPACING_USUAL } from "./sprinklers";
 
 const PATTERNS = ["square", "triangle", "offset"] as const;
@@ -27,8 +28,8 @@ export const applicationRate = defineFunction({
   assumptions: [
     "What leaves the nozzles, spread evenly over the ground: drift, overspray and edges are not in it. A catch test (CATCH_RATE) is the referee.",
     "Full-circle nozzles inside the block. A half-circle nozzle of half the flow waters half the ground: the rate is the same.",
-    '"offset" has the distance of the rows measured, so no 0.866 belongs to it; "triangle" works it out from the side.',
-    "In an equilateral triangle spacing_between is not needed: leave it blank or write the side again.",
+    '"offset" has the distance of the rows measured, so no 0.866 belongs to it; "triangle" works it out from the side alone.',
+    ONE_CASE,
   ],
   params: {
     nozzle_flow: {
@@ -100,7 +101,7 @@ export const applicationRate = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The triangle was worked as a square: 0.866 is missing",
+      slip: "The triangle was taken for a square of its side",
       answer: ({ pattern }, _constants, right) => (pattern === "triangle" ? right * TRIANGLE_HEIGHT : NaN),
     },
     {

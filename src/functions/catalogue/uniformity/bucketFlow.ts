@@ -4,7 +4,7 @@ import { SECONDS_PARAM, SECONDS_PER_MINUTE } from "./seconds";
 export const bucketFlow = defineFunction({
   name: "BUCKET_FLOW",
   group: "Flow and uniformity",
-  summary: "Flow of a hose, valve or pump, from the seconds it takes to fill a bucket",
+  summary: "What a hose, valve or pump really gives, from the seconds it takes to fill a bucket",
   formula: "Q = 60 V / s",
   source: cite("DEFINITION", "flow = volume / time"),
   assumptions: [

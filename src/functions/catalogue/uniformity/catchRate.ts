@@ -41,7 +41,7 @@ export const catchRate = defineFunction({
       quantity: "minutes",
       symbol: "t",
       above: 0,
-      about: "How long the water ran over the cans",
+      about: "Minutes for which the water ran over the cans",
       usual: {
         us: [5, 180],
         metric: [5, 180],
@@ -90,7 +90,7 @@ export const catchRate = defineFunction({
       answer: ({ minutes }, _constants, right) => (right * minutes) / 60,
     },
     { slip: "The rate was given per minute", answer: (_given, _constants, right) => right / 60 },
-    { slip: "The diameter was used as the radius", answer: (_given, _constants, right) => right / 4 },
+    { slip: "The diameter was used as a radius", answer: (_given, _constants, right) => right / 4 },
     {
       slip: "The sum of the cans was used, not their mean",
       answer: ({ catches_ml }, _constants, right) => right * catches_ml.length,

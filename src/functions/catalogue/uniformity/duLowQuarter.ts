@@ -51,15 +51,15 @@ export const duLowQuarter = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The lowest reading was used instead of the lowest quarter",
+      slip: "The lowest reading was used, not the lowest quarter",
       answer: ({ readings }) => smallest(readings) / mean(readings),
     },
     {
-      slip: "The lowest half was used instead of the lowest quarter",
+      slip: "The lowest half was used, not the lowest quarter",
       answer: ({ readings }) => meanOfLowest(readings, Math.ceil(readings.length / 2)) / mean(readings),
     },
     {
-      slip: "A quarter of the readings was rounded down",
+      slip: "The quarter of the readings was rounded down",
       answer: ({ readings }) => meanOfLowest(readings, Math.floor(readings.length / 4)) / mean(readings),
     },
     {

@@ -6,7 +6,7 @@ const LOW_QUARTER = 1.27;
 export const emissionUniformity = defineFunction({
   name: "EMISSION_UNIFORMITY",
   group: "Flow and uniformity",
-  summary: "What evenness a drip design can promise, from emitter make and pressure",
+  summary: "How even a drip design can be, from emitter make and pressure",
   formula: "EU = (1 - 1.27 Cv / sqrt(n)) qmin / qmean",
   source: [
     cite("KELLER_KARMELI", "design emission uniformity"),
@@ -16,7 +16,6 @@ export const emissionUniformity = defineFunction({
     "A figure of the design. In the field measure the flows and take DU_LOW_QUARTER.",
     "The lowest flow is that of the lowest pressure in the zone, of an emitter as good as the rest. A measured low-quarter flow holds the variation of make already, and would count it twice.",
     "n are the emitters of one plant, which make up for one another; not the emitters that were tested. An emitter shared by two plants counts as 1.",
-    "A variation of 0 is a value (emitters all alike): a blank cell may reach the function as 0.",
   ],
   params: {
     variation: {
@@ -25,7 +24,7 @@ export const emissionUniformity = defineFunction({
       atLeast: 0,
       atMost: 0.5,
       guard: "no emitter is sold that varies by more",
-      about: "Maker's coefficient of variation of new emitters; 0 is a value",
+      about: "Maker's coefficient of variation of new emitters; 0 is a value, so leave no blank",
       usual: {
         us: [0.01, 0.11],
         metric: [0.01, 0.11],
@@ -67,8 +66,8 @@ export const emissionUniformity = defineFunction({
     usual: {
       us: [0.8, 0.97],
       metric: [0.8, 0.97],
-      low: "look at the pressure over the zone, then at the make of the emitter",
-      high: "look again at the variation and at the lowest pressure",
+      low: "check the pressure over the zone, then the make of the emitter",
+      high: "check the variation and the lowest pressure",
       source: cite("EP405", "0.80 to 0.95 by slope and spacing"),
     },
   },
@@ -100,7 +99,7 @@ export const emissionUniformity = defineFunction({
         ((1 - (LOW_QUARTER * variation) / emitters_per_plant) * flow_min) / flow_mean,
     },
     {
-      slip: "The emitters of the plant were forgotten",
+      slip: "The emitters per plant were left out",
       instead: () => ({ emitters_per_plant: 1 }),
     },
     {

@@ -14,7 +14,7 @@ export const emitterFlow = defineFunction({
   ],
   assumptions: [
     "Measure under the pressure of a usual irrigation, once the line is full: at the head, in the middle and at the tail of the zone, four each.",
-    "A catch of 0 is a reading: the emitter is plugged. A blank cell may reach the function as 0.",
+    "A catch of 0 is a plugged emitter.",
     "Of many emitters take the mean of the flows. The mean of the times to fill a bottle gives too low a flow.",
   ],
   params: {
@@ -22,7 +22,7 @@ export const emitterFlow = defineFunction({
       quantity: "catch",
       symbol: "V",
       atLeast: 0,
-      about: "Water caught under one emitter, mL; 0 is a plugged emitter",
+      about: "Water caught under one emitter, mL; 0 is a value, so leave no blank",
       usual: {
         us: [5, 1000],
         metric: [5, 1000],

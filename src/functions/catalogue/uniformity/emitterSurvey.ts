@@ -33,9 +33,9 @@ export const emitterSurvey = defineFunction({
   source: cite("PRACTICE", "emitter walk: 20 % around the rated flow"),
   assumptions: [
     "Every cell of the range is a tested emitter: a blank cell and 0 both count as no flow, and as 0 in the mean. Point at the tested emitters alone.",
-    "No flow: blocked, or out of the pot. Low: part blocked, kinked, or low pressure. High: torn, lost its tip, or of another size.",
+    "No flow: plugged, or out of the pot. Low: partly plugged, kinked, or low pressure. High: torn, lost its tip, or of another size.",
     "Both edges of the band are in band.",
-    "Mean / rated far from 1 with few out of band: look at the pressure, or at the rated flow.",
+    "Mean / rated far from 1 with few out of band: check the pressure, or the rated flow.",
   ],
   params: {
     flows: {

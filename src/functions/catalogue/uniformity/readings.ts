@@ -28,7 +28,7 @@ export const DU_USUAL = {
 export const CU_USUAL = {
   us: [0.65, 0.95],
   metric: [0.65, 0.95],
-  low: "wind, spacing or pressure is wrong: look at the layout before the clock",
+  low: "wind, spacing or pressure is wrong: check the layout before the clock",
   high: "hardly ever this even: look for a copied reading",
   source: cite("OVERTON2014", "0.86 in the middle of a nursery field, 0.69 at its end"),
 } as const;
@@ -36,7 +36,7 @@ export const CU_USUAL = {
 export const STATISTICAL_USUAL = {
   us: [0.7, 0.98],
   metric: [0.7, 0.98],
-  low: "emitters differ much: look for plugged ones, then at the pressure",
+  low: "emitters differ much: look for plugged ones, then check the pressure",
   high: "hardly ever this even: look for a copied reading",
   source: cite("SOILS456", "should be higher than 0.80, 0.90 is better"),
 } as const;

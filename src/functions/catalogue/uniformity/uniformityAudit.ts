@@ -5,7 +5,7 @@ import { largest, NO_MEAN, showCount, showCu, showCv, showDu, showLowQuarter, sh
 export const uniformityAudit = defineFunction({
   name: "UNIFORMITY_AUDIT",
   group: "Flow and uniformity",
-  summary: "A whole catch test or emitter test in one table: means, extremes, Cv, DU and CU",
+  summary: "How even a whole catch test or emitter test is, in one table: means, extremes, Cv, DU and CU",
   formula: "DU = low-quarter mean / mean; CU = 1 - mean deviation / mean; Cv = s / mean",
   source: [
     cite("MERRIAM_KELLER", "distribution uniformity of the low quarter"),
@@ -14,7 +14,7 @@ export const uniformityAudit = defineFunction({
   ],
   assumptions: [
     "DU, CU and Cv are those of DU_LOW_QUARTER, CU_CHRISTIANSEN and STATISTICAL_UNIFORMITY (which is 1 - Cv), to the last digit.",
-    'Blanks or zeros are counted before the word in zeros decides about them: under "skip" look at that row before trusting the rest.',
+    'Blanks or zeros are counted before the word in zeros decides about them: under "skip" check that row before trusting the rest.',
     "The lowest quarter is n / 4 readings, rounded up; take a multiple of 4, 16 or more.",
     "Where all readings are 0 there is no mean to divide by, and the last three rows say so.",
     LOWEST_SECONDS,

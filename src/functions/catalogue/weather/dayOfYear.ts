@@ -29,6 +29,6 @@ export const LATITUDE_PARAM = {
   symbol: "lat",
   atLeast: -90,
   atMost: 90,
-  about: "Latitude in degrees and decimals, south negative",
+  about: "Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank",
   hint: "degrees and decimals, south negative",
 } as const satisfies NumberParam;

@@ -12,7 +12,6 @@ export const daylightHours = defineFunction({
     "From the centre of the sun on a level horizon to the same, without refraction. An almanac counts the upper edge and refraction: about 7 minutes more at the equator, 10 at 45 degrees. Twilight, which plants kept by day length also see, is longer.",
     "A polar night has 0 hours and a polar day 24. Day 366 counts over 365.",
     "The declination is a plain wave, up to 1.3 degrees off in mid-October: 12 minutes at 50 degrees, and less than 2 near midsummer and midwinter.",
-    "Latitude 0 is the equator, so a blank cell that a host sends as 0 counts as the equator.",
   ],
   params: { latitude: LATITUDE_PARAM, date: DATE_PARAM },
   result: {

@@ -16,7 +16,7 @@ export const REFERENCE_ET_PARAM = {
 export const CROP_COEFFICIENT_USUAL = {
   us: [0.3, 5],
   metric: [0.3, 5],
-  high: "look at the area it was measured on",
+  high: "check the area it was measured on",
   source: cite("SCHUCH_BURGER", "container basis, 1 to 4.7 for high water users"),
 } as const;
 
@@ -43,3 +43,6 @@ export const COVER_FACTOR_PARAM = {
   about: "Measured demand under cover over demand outside",
   usual: { us: [0.3, 1.2], metric: [0.3, 1.2], source: cite("PRACTICE", "shade and plastic houses") },
 } as const satisfies NumberParam;
+
+export const SAME_AREA =
+  "The area must be the one for which the crop coefficient was measured: bed area per plant, canopy or pot top.";

@@ -1,10 +1,11 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { CAPTURE_USUAL, potTop, TOP_DIAMETER_PARAM } from "../runTime/potTop";
 
 export const effectiveRain = defineFunction({
   name: "EFFECTIVE_RAIN",
   group: "Weather and demand",
-  summary: "What rain puts into one pot",
+  summary: "Rain that goes into one pot",
   formula: "V = min(k P pi D2 / 4 CF, room)",
   source: [
     cite("GEOMETRY", "a depth on a round pot top"),
@@ -12,16 +13,16 @@ export const effectiveRain = defineFunction({
   ],
   assumptions: [
     "Only what falls on the pot top, times the capture factor of the canopy: leaves may lead rain to the pot (above 1) or shed it (below 1).",
-    'The room is what the pot can still take below container capacity, its deficit; the rest drains. Left out or "none" there is no cap. 0 is a full pot and no rain counts, so give no blank cell here: a host may send it as 0.',
-    "Rain of 0 is a dry day; a blank cell that a host sends as 0 counts as one.",
+    "The room is the pot's deficit; what is beyond it drains. A blank cell may count as 0, a full pot that takes no rain.",
     "Dry substrate that repels water takes less than its room.",
+    ONE_CASE,
   ],
   params: {
     rain: {
       quantity: "water depth",
       symbol: "P",
       atLeast: 0,
-      about: "Rain of the day in the gauge; 0 is a dry day",
+      about: "Rain of the day in the gauge; 0 is a value, so leave no blank",
       usual: {
         us: [0, 5],
         metric: [0, 125],
@@ -71,7 +72,7 @@ export const effectiveRain = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The room was forgotten: more was counted than the pot can hold",
+      slip: "The room was left out: more was counted than the pot can hold",
       instead: () => ({ room: null }),
     },
     {
@@ -79,7 +80,7 @@ export const effectiveRain = defineFunction({
       instead: ({ top_diameter }) => ({ top_diameter: 2 * top_diameter }),
     },
     {
-      slip: "The canopy was left out",
+      slip: "The capture factor was left out",
       instead: () => ({ capture_factor: 1 }),
     },
     {

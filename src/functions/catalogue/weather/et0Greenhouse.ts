@@ -39,7 +39,7 @@ export const et0Greenhouse = defineFunction({
     usual: {
       us: [0.01, 0.3],
       metric: [0.3, 8],
-      high: "look at the unit of the radiation",
+      high: "check the unit of the radiation",
       source: cite("PRACTICE", "winter to midsummer under plastic"),
     },
   },
@@ -70,7 +70,7 @@ export const et0Greenhouse = defineFunction({
       answer: ({ transmission }, _constants, right) => (right * (1 - transmission)) / transmission,
     },
     {
-      slip: "Radiation was left in MJ instead of millimetres of water (x 0.408)",
+      slip: "Radiation was left in MJ, not turned into millimetres of water (x 0.408)",
       answer: (_given, _constants, right) => right / 0.408,
     },
   ],

@@ -11,7 +11,7 @@ export const et0Hargreaves = defineFunction({
   source: cite("FAO56", "Eq. 52, with Ra by Eqs 21 to 25"),
   assumptions: [
     "For days without humidity, wind and sun; good over five days or more, rough for a single one. Windy or humid places differ: compare with a station.",
-    "Outdoor weather; inside a house use a radiation method (ET0_GREENHOUSE).",
+    "Outdoor weather; inside a house, where the wind is close to 0, use ET0_GREENHOUSE.",
     "Grass reference, so the crop coefficient must be on grass too.",
     "Below a mean of -17.8 C (0 F) the formula turns negative; the answer is then 0.",
   ],
@@ -42,11 +42,11 @@ export const et0Hargreaves = defineFunction({
   ],
   mistakes: [
     {
-      slip: "Radiation was left in MJ instead of millimetres of water (x 0.408)",
+      slip: "Radiation was left in MJ, not turned into millimetres of water (x 0.408)",
       answer: (_given, _constants, right) => right / 0.408,
     },
     {
-      slip: "The square root of the temperature range was forgotten",
+      slip: "The square root of the temperature range was left out",
       answer: ({ tmax, tmin, units }, _constants, right) =>
         right * Math.sqrt(toMetric("temperature difference", tmax - tmin, units)),
     },

@@ -1,4 +1,5 @@
 import { cite, defineFunction, silentShowFor, UNITS_PARAM, type NumberParam } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { DATE_PARAM, LATITUDE_PARAM } from "./dayOfYear";
 import { penmanMonteith, type PenmanMonteithDay } from "./penmanMonteith";
 import { SOLAR_PARAM } from "./radiation";
@@ -12,7 +13,7 @@ export const ELEVATION_PARAM = {
   atLeast: -500,
   atMost: 9000,
   guard: "no land lies outside these",
-  about: "Elevation above sea level; 0 is a value, so a blank cell that a host sends as 0 counts as sea level",
+  about: "Elevation above sea level; 0 is a value, so leave no blank",
 } as const satisfies NumberParam;
 
 interface StationDay {
@@ -51,9 +52,10 @@ export const et0PenmanMonteith = defineFunction({
   source: [cite("FAO56", "Eq. 6, with Eqs 7, 8, 11 to 13, 17, 21 to 25, 37 to 40, 47")],
   assumptions: [
     "Daily step, soil heat flux 0, grass reference. Clear-sky radiation by Eq. 37; the ratio to it is limited to 1.",
-    "Open field. In a house the wind is close to 0 and the answer is wrong: use a radiation method there (ET0_GREENHOUSE), with the transmission applied to the radiation only.",
+    "Outdoor weather; inside a house, where the wind is close to 0, use ET0_GREENHOUSE.",
     "No floor is put on the wind; where it is 0 or not known, FAO-56 advises 0.5 m/s (1.1 mph) or more.",
     "A result below 0 (dew) is given as 0.",
+    ONE_CASE,
   ],
   params: {
     tmax: TMAX_PARAM,
@@ -121,11 +123,11 @@ export const et0PenmanMonteith = defineFunction({
   ],
   mistakes: [
     {
-      slip: "Wind at the height of the mast was used as wind at 2 m",
+      slip: "The wind at the mast was taken as wind at 2 m",
       instead: () => ({ wind_height: null }),
     },
     {
-      slip: "Wind in km/h was typed as m/s",
+      slip: "The wind in km/h was typed as m/s",
       instead: ({ wind_speed, units }) => (units === "metric" ? { wind_speed: wind_speed * 3.6 } : {}),
     },
     {
@@ -138,7 +140,7 @@ export const et0PenmanMonteith = defineFunction({
       instead: ({ latitude }) => ({ latitude: -latitude }),
     },
     {
-      slip: "Elevation in feet was typed as metres",
+      slip: "The elevation in feet was typed as metres",
       instead: ({ elevation, units }) => (units === "metric" ? { elevation: elevation / 0.3048 } : {}),
     },
   ],

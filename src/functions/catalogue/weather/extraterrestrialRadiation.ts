@@ -5,14 +5,13 @@ import { extraterrestrialRadiation as radiationOf, radiationAbove, sunOf } from 
 export const extraterrestrialRadiation = defineFunction({
   name: "EXTRATERRESTRIAL_RADIATION",
   group: "Weather and demand",
-  summary: "The sun's radiation of a day before the air takes its part",
+  summary: "Solar radiation of a day before the air takes its part",
   formula: "Ra = 24 60 / pi 0.082 dr (ws sin phi sin d + cos phi cos d sin ws)",
   source: cite("FAO56", "Eq. 21, with Eqs 22 to 25"),
   assumptions: [
     "A level surface at the top of the atmosphere; the ground gets about 0.25 of it under thick cloud and 0.75 under a clear sky (SOLAR_FROM_SUNSHINE).",
     "The cosine of the sunset angle is held between -1 and 1: a polar night has 0, a polar day the sum of 24 hours. Day 366 counts over 365.",
     "The declination is a plain wave, up to 1.3 degrees off in mid-October: at 50 degrees north 5 % of that day's radiation, over a year less than 2 %.",
-    "Latitude 0 is the equator, so a blank cell that a host sends as 0 counts as the equator.",
   ],
   params: { latitude: LATITUDE_PARAM, date: DATE_PARAM },
   result: {
@@ -22,7 +21,7 @@ export const extraterrestrialRadiation = defineFunction({
     usual: {
       us: [2, 46],
       metric: [2, 46],
-      low: "look at the sign of the latitude and at the month",
+      low: "check the sign of the latitude and the month",
       source: cite("FAO56", "Eq. 21 up to 60 degrees of latitude"),
     },
   },
@@ -50,7 +49,7 @@ export const extraterrestrialRadiation = defineFunction({
       answer: ({ latitude, date }) => radiationOf((latitude * 180) / Math.PI, date, silentShowFor(null)),
     },
     {
-      slip: "It was already turned into millimetres of water (x 0.408)",
+      slip: "Radiation was turned into millimetres of water (x 0.408)",
       answer: (_given, _constants, right) => 0.408 * right,
     },
   ],

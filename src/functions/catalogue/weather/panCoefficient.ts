@@ -1,4 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM, type Show } from "../../../kernel";
+import { ONE_CASE } from "../plainFormula";
 import { WIND_PARAM } from "./wind";
 
 /** FAO-56 Table 7, Class A pan on a green fetch, on symbols um, Fm and RH. */
@@ -36,7 +37,7 @@ const FITTED = "range to which the regression was fitted; beyond it the curve me
 export const panCoefficient = defineFunction({
   name: "PAN_COEFFICIENT",
   group: "Weather and demand",
-  summary: "Reference evapotranspiration over the evaporation of a Class A pan",
+  summary: "Factor from the evaporation of a Class A pan to reference evapotranspiration",
   formula:
     "green: Kp = 0.108 - 0.0286 u2 + 0.0422 ln F + 0.1434 ln RH - 0.000631 (ln F)^2 ln RH; dry: Kp = 0.61 + 0.00341 RH - 0.000162 u2 RH - 0.00000959 u2 F + 0.00327 u2 ln F - 0.00289 u2 ln(86.4 u2) - 0.0106 ln(86.4 u2) ln F + 0.00063 (ln F)^2 ln(86.4 u2)",
   source: [
@@ -47,6 +48,7 @@ export const panCoefficient = defineFunction({
     '"green": the pan stands among short green plants, and fetch is how far they reach upwind. "dry": it stands on dry bare ground, and fetch is how far that reaches upwind.',
     "A Class A pan, level, on its timber, water 5 to 7.5 cm (2 to 3 in) below the rim, no screen, clean. Outdoors; inside a house there is too little wind.",
     "Reference evapotranspiration is this factor x pan evaporation, best as a mean of ten days or more. The regression keeps within 0.08 of the table, within 0.03 on the mean.",
+    ONE_CASE,
   ],
   params: {
     surroundings: {
@@ -126,11 +128,11 @@ export const panCoefficient = defineFunction({
       instead: ({ surroundings }) => ({ surroundings: surroundings === "green" ? "dry" : "green" }),
     },
     {
-      slip: "The coefficient was divided out instead of multiplied in",
+      slip: "The coefficient was divided out, not multiplied in",
       answer: (_given, _constants, right) => 1 / right,
     },
     {
-      slip: "A fetch in feet was typed as metres",
+      slip: "The fetch in feet was typed as metres",
       instead: ({ fetch, units }) => (units === "metric" ? { fetch: fetch / 0.3048 } : {}),
     },
   ],

@@ -1,14 +1,20 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
-import { AREA_PER_PLANT_PARAM, COVER_FACTOR_PARAM, CROP_COEFFICIENT_PARAM, REFERENCE_ET_PARAM } from "./demand";
+import {
+  AREA_PER_PLANT_PARAM,
+  COVER_FACTOR_PARAM,
+  CROP_COEFFICIENT_PARAM,
+  REFERENCE_ET_PARAM,
+  SAME_AREA,
+} from "./demand";
 
 export const plantWaterDemand = defineFunction({
   name: "PLANT_WATER_DEMAND",
   group: "Weather and demand",
-  summary: "What one plant uses on this day",
+  summary: "Water that one plant uses on this day",
   formula: "V = k ET Kc A c",
   source: cite("FAO56", "Eq. 58 and Annex 1: 1 mm on 1 m2 is 1 L"),
   assumptions: [
-    "The area must be the one for which the crop coefficient was measured: bed area per plant, canopy or pot top. Never mix them.",
+    SAME_AREA,
     "The cover factor is your own measured ratio of demand under cover to demand outside. It is not the light transmission.",
     "A weighed pot is the referee: correct the crop coefficient by it.",
   ],

@@ -14,7 +14,7 @@ export const solarFromSunshine = defineFunction({
   source: cite("FAO56", "Eq. 35 with 0.25 and 0.50, N by Eq. 34, Ra by Eq. 21"),
   assumptions: [
     "0.25 and 0.50 stand where no local ones were fitted. An estimate: a measured radiation comes first.",
-    "Sunshine of 0 is an overcast day and a value (0.25 Ra), so a blank cell that a host sends as 0 counts as overcast.",
+    "Sunshine of 0 is an overcast day, 0.25 Ra.",
     "Hours of a sunshine recorder on one day, or the mean of a month on its middle day. A polar night has 0.",
   ],
   params: {
@@ -23,7 +23,7 @@ export const solarFromSunshine = defineFunction({
       symbol: "n",
       atLeast: 0,
       atMost: 24,
-      about: "Bright sunshine of the day; 0 is an overcast day",
+      about: "Bright sunshine of the day; 0 is a value, so leave no blank",
       hint: "hours and decimals, not minutes",
     },
     latitude: LATITUDE_PARAM,
@@ -55,7 +55,7 @@ export const solarFromSunshine = defineFunction({
       answer: ({ latitude, date }, _constants, right) => right - 0.25 * radiationOf(latitude, date),
     },
     {
-      slip: "Sunshine was divided by 24 hours instead of the day's length",
+      slip: "Sunshine was divided by 24 hours, not by the day's length",
       answer: ({ sunshine_hours, latitude, date }) =>
         (0.25 + (0.5 * sunshine_hours) / 24) * radiationOf(latitude, date),
     },
@@ -64,7 +64,7 @@ export const solarFromSunshine = defineFunction({
       instead: ({ latitude }) => ({ latitude: -latitude }),
     },
     {
-      slip: "It was turned into millimetres of water (x 0.408)",
+      slip: "Radiation was turned into millimetres of water (x 0.408)",
       answer: (_given, _constants, right) => 0.408 * right,
     },
   ],

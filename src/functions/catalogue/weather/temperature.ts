@@ -10,13 +10,13 @@ const AIR_TEMPERATURE = {
 export const TMAX_PARAM = {
   ...AIR_TEMPERATURE,
   symbol: "Tmax",
-  about: "Highest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0",
-  hint: "look at the units",
+  about: "Highest air temperature of the day; 0 is a value, so leave no blank",
+  hint: "check the units",
 } as const satisfies NumberParam;
 
 export const TMIN_PARAM = {
   ...AIR_TEMPERATURE,
   symbol: "Tmin",
-  about: "Lowest air temperature of the day; 0 is a reading, so a blank cell that a host sends as 0 counts as 0",
-  hint: "look at the units",
+  about: "Lowest air temperature of the day; 0 is a value, so leave no blank",
+  hint: "check the units",
 } as const satisfies NumberParam;

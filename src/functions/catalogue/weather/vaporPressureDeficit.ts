@@ -11,7 +11,7 @@ function extremes({ tmax, tmin, units }: { tmax: number; tmin: number; units: "u
 export const vaporPressureDeficit = defineFunction({
   name: "VAPOR_PRESSURE_DEFICIT",
   group: "Weather and demand",
-  summary: "How strongly the air of a day draws water from leaves",
+  summary: "Strength with which the air of a day draws water from leaves",
   formula: "VPD = es - ea",
   source: cite("FAO56", "Eqs 11, 12 and 17"),
   assumptions: [
@@ -69,7 +69,7 @@ export const vaporPressureDeficit = defineFunction({
       },
     },
     {
-      slip: "The vapour pressure was given instead of what it lacks",
+      slip: "The vapour pressure was given, not what it lacks",
       answer: (given, _constants, right) => {
         const { atMax, atMin } = extremes(given);
         return (atMax + atMin) / 2 - right;

@@ -1,4 +1,5 @@
 import { cite, defineFunction, type CellAnswer, type NumbersParam, type Show } from "../../../kernel";
+import { DEPLETION_USUAL } from "../container/substrate";
 
 const DAILY = {
   kind: "numbers",
@@ -32,14 +33,14 @@ function showFirstDay({ before, et, rain, irrigation }: Day, capacity: number, t
 export const waterBalance = defineFunction({
   name: "WATER_BALANCE",
   group: "Weather and demand",
-  summary: "Day by day, how much water the pot lacks and when to irrigate",
+  summary: "Water that the pot lacks, day by day, and when to irrigate",
   formula: "D = D before + ET - rain - irrigation, kept between 0 and capacity",
   source: cite("FAO56", "Eq. 85, root-zone depletion, with no runoff and no capillary rise"),
   assumptions: [
     "All in one unit per pot (volumes: PLANT_WATER_DEMAND, EFFECTIVE_RAIN, irrigation that the pot kept), or all as depths over one and the same area. Never depths over different areas.",
     "The whole use of the day counts as ET, also from a dry pot; what the pot could not give is unmet. ET = change of deficit + rain + irrigation - drainage + unmet, every day.",
     "The note belongs to the end of the day: irrigate before the next one. What is given is entered the day it is given; nothing is irrigated by itself.",
-    "A blank rain or irrigation is 0. A blank ET is an error that names the row; a host may send it as 0, so count the cells.",
+    "A blank rain or irrigation is 0. A blank ET is an error that names the row; it may count as 0, so count the cells.",
   ],
   params: {
     et: { ...DAILY, symbol: "ET", blanks: "refused", about: "Use of each day, one row a day" },
@@ -63,12 +64,7 @@ export const waterBalance = defineFunction({
       atMost: 1,
       default: 0.4,
       about: "Part of the capacity that may be used before it is time to irrigate",
-      usual: {
-        us: [0.2, 0.5],
-        metric: [0.2, 0.5],
-        high: "plants are short of water before that",
-        source: cite("PRACTICE", "20 to 50 % of the available water of container crops"),
-      },
+      usual: DEPLETION_USUAL,
     },
     start_deficit: {
       quantity: "any one unit",

@@ -6,8 +6,8 @@ export const WIND_PARAM = {
   atLeast: 0,
   atMost: 60,
   guard: "a daily mean beyond a hurricane is a wrong unit",
-  about: "Mean wind of the day; 0 is a value, so a blank cell that a host sends as 0 counts as calm",
-  hint: "look at the units: km/h / 3.6 = m/s",
+  about: "Mean wind of the day; 0 is a value, so leave no blank",
+  hint: "check the units: km/h / 3.6 = m/s",
 } as const satisfies NumberParam;
 
 /** Height of an anemometer. */

@@ -44,11 +44,11 @@ export const windAt2m = defineFunction({
   ],
   mistakes: [
     {
-      slip: "The wind of the mast was taken as wind at 2 m",
+      slip: "The wind at the mast was taken as wind at 2 m",
       answer: ({ wind_speed }) => wind_speed,
     },
     {
-      slip: "It was divided by the factor where it must be multiplied",
+      slip: "It was divided by the factor, not multiplied",
       answer: ({ wind_speed }, _constants, right) => (wind_speed * wind_speed) / right,
     },
     {
@@ -56,7 +56,7 @@ export const windAt2m = defineFunction({
       answer: (_given, _constants, right) => right * Math.LN10,
     },
     {
-      slip: "A height in feet was typed as metres",
+      slip: "The height in feet was typed as metres",
       instead: ({ height, units }) => (units === "metric" ? { height: height / 0.3048 } : {}),
     },
   ],
