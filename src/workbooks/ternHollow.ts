@@ -221,8 +221,9 @@ const plan: Sheet = {
   },
   charts: [
     {
-      type: "column",
+      type: "columns",
       title: "Minutes by day of this week",
+      description: "A column for each of the seven days: the minutes to run, following that day's reference ET.",
       labels: "Weather!A6:A12",
       series: [{ name: "minutes", values: "Weather!E6:E12" }],
       axisTitles: { values: "minutes" },
