@@ -5,5 +5,7 @@ export interface StarterKind {
   readonly id: string;
   readonly title: string;
   readonly purpose: string;
+  /** Labels of the checks that the demo means to show as LOOK. */
+  readonly expectedLooks?: readonly string[];
   build(edition: Edition): Starter;
 }

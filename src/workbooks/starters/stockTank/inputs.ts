@@ -144,7 +144,6 @@ export function fillInputs(kit: StarterBuilder, inputs: SheetBuilder): FeedInput
         format: "decimals0",
         limits: { least: 0, most: volumeLimits.most },
       },
-      { key: "skip", heading: "", inputs: [], style: "mark" },
       { key: "ec", heading: "EC", unit: "mS/cm", inputs: [1.35, 0.35, 0], format: "decimals2", limits: EC },
     ],
   });

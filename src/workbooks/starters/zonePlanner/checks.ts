@@ -1,4 +1,5 @@
 import type { StarterBuilder } from "../../kit";
+import { blanksOf } from "../shared/blanksOf";
 import type { Columns, ZoneInputs } from "./inputs";
 import type { Day } from "./result";
 import type { Chain, Zones } from "./work";
@@ -16,7 +17,7 @@ export function addChecks(kit: StarterBuilder, { given, zones, order, chain, day
   const stops = sequence.column(2, 1);
   kit.check(
     "Every zone that has a name has its minutes",
-    `COUNT(${order["minutes"]!}) + COUNTIF(${order["zone"]!}, "") = ROWS(${order["zone"]!})`,
+    `COUNT(${order["minutes"]!}) + ${blanksOf(order["zone"]!)} = ROWS(${order["zone"]!})`,
     "A number of that zone is missing on Inputs: point at the cell on Work for what is wrong.",
   );
   kit.check(
@@ -46,7 +47,7 @@ export function addChecks(kit: StarterBuilder, { given, zones, order, chain, day
   );
   kit.check(
     "Emitter flows are what the trade sees",
-    `COUNTIF(${zones.spaced["range"]!}, "ok") + COUNTIF(${zones.spaced["range"]!}, "") = ROWS(${zones.spaced["range"]!})`,
+    `COUNTIF(${zones.spaced["range"]!}, "ok") + ${blanksOf(zones.spaced["range"]!)} = ROWS(${zones.spaced["range"]!})`,
     "Look for a flow per minute where per hour is meant, or one unit where the other is meant.",
   );
   kit.check(
