@@ -154,14 +154,18 @@ export function work(entry: Entry, args: readonly ArgumentInput[]): Working {
   return { steps: recorder.steps, answer, system: read.system, given: read.given, values: knownValues(entry, read) };
 }
 
+function inFormula(value: number): string {
+  return value < 0 ? `(${shortNumber(value)})` : shortNumber(value);
+}
+
 /** The formula of one step with the numbers of this call in it, four digits each. */
 export function numbersOf(step: Step, working: Working): string {
   const results = new Map(working.steps.map(({ symbol, value }) => [symbol, value]));
   return replaceSymbols(step.formula, (symbol) => {
     const value = results.get(symbol) ?? working.values.get(symbol);
     if (value === undefined) return symbol;
-    if (typeof value !== "number") return `${value.length} values`;
-    return value < 0 ? `(${shortNumber(value)})` : shortNumber(value);
+    if (typeof value === "number") return inFormula(value);
+    return value.length === 1 ? inFormula(value[0]!) : `${value.length} values`;
   });
 }
 

@@ -17,3 +17,8 @@ export function against(name: string, library: string): string {
 export function byAnotherRoute(name: string): string {
   return `${name}: arithmetic by another route`;
 }
+
+/** A function that gives words and works nothing out; `what` says what its words are held against. */
+export function noArithmetic(name: string, what: string): string {
+  return `${name}: no arithmetic, held against ${what}`;
+}

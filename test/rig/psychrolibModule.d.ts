@@ -2,6 +2,10 @@ declare module "psychrolib" {
   const psychrolib: {
     readonly SI: number;
     SetUnitSystem(system: number): void;
+    GetTRankineFromTFahrenheit(fahrenheit: number): number;
+    GetTFahrenheitFromTRankine(rankine: number): number;
+    GetTKelvinFromTCelsius(celsius: number): number;
+    GetTCelsiusFromTKelvin(kelvin: number): number;
     /** Saturation vapour pressure in Pa, of a temperature in C. */
     GetSatVapPres(celsius: number): number;
     /** Vapour pressure in Pa, of a temperature in C and a relative humidity from 0 to 1. */

@@ -9,7 +9,12 @@ const { join } = require("node:path");
 const PAGE = join(__dirname, "../../docs/check-values.md");
 const METADATA = join(__dirname, "../../dist/functions.json");
 const WRITE = process.env.CANYARD_CHECK_VALUES === "write";
-const TITLE = /^([A-Z][A-Z0-9_]+): (published values|arithmetic by another route|against (.+))$/;
+const TITLE =
+  /^([A-Z][A-Z0-9_]+): (published values|arithmetic by another route|no arithmetic, held against .+|against (.+))$/;
+
+function nothing() {
+  return { published: 0, arithmetic: 0, libraries: new Map(), hasNone: false };
+}
 
 /** Function to what its passed tests prove. */
 function evidenceOf(results) {
@@ -19,8 +24,9 @@ function evidenceOf(results) {
     for (const title of ancestorTitles) {
       const [, name, kind, library] = TITLE.exec(title) ?? [];
       if (name === undefined) continue;
-      const known = evidence.get(name) ?? { published: 0, arithmetic: 0, libraries: new Map() };
+      const known = evidence.get(name) ?? nothing();
       if (kind === "published values") known.published += 1;
+      else if (kind.startsWith("no arithmetic")) known.hasNone = true;
       else if (library === undefined) known.arithmetic += 1;
       else known.libraries.set(library, (known.libraries.get(library) ?? 0) + 1);
       evidence.set(name, known);
@@ -29,9 +35,9 @@ function evidenceOf(results) {
   return evidence;
 }
 
-function row(name, { published, arithmetic, libraries } = { published: 0, arithmetic: 0, libraries: new Map() }) {
+function row(name, { published, arithmetic, libraries, hasNone } = nothing()) {
   const named = [...libraries].map(([library, tests]) => `${library} (${tests})`).join(", ");
-  const only = published === 0 && libraries.size === 0 ? "yes" : "";
+  const only = hasNone ? "no arithmetic" : published === 0 && libraries.size === 0 ? "yes" : "";
   return `| ${name} | ${published || ""} | ${named} | ${arithmetic || ""} | ${only} |`;
 }
 
@@ -41,7 +47,7 @@ function pageOf(evidence, names) {
     "",
     "# What stands behind each number",
     "",
-    "Besides these, every example of every function, every recorded step and every plain-spreadsheet equivalent is evaluated in independent spreadsheet engines. Numbers in brackets count tests. Where the last column says yes, no published value and no independent library was found, and the function rests on arithmetic worked by another route.",
+    "Besides these, every example of every function, every recorded step and every plain-spreadsheet equivalent is evaluated in independent spreadsheet engines. Numbers in brackets count tests. Where the last column says yes, no published value and no independent library was found, and the function rests on arithmetic worked by another route; where it says no arithmetic, the function gives words that are held against the files they come from.",
     "",
     "| function | published values | independent libraries | by another route | arithmetic only |",
     "| --- | --- | --- | --- | --- |",

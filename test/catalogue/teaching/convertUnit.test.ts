@@ -1,8 +1,10 @@
 import fc from "fast-check";
+import psychrolib from "psychrolib";
 import { conversionUnits, type ConversionUnit } from "../../../src/functions/catalogue/teaching/conversionUnits";
 import { answerOf, entryOf, refusalOf, stepsOf } from "../../rig/calls";
 import { expectClose } from "../../rig/closeness";
 import { against, byAnotherRoute, published } from "../../rig/evidence";
+import { inIronCalc, numberAt } from "../../rig/plainSheet";
 import { quantity } from "../../rig/unitMath";
 import { SEED } from "../../rig/validInputs";
 
@@ -201,6 +203,102 @@ describe(against("CONVERT_UNIT", "mathjs 15.2.0, every pair that it knows"), () 
     defined.add("per imperial gallon");
     const left = conversionUnits.filter((unit) => inMathjs(unit) === undefined && !defined.has(unit.unit));
     expect(left.map(({ unit }) => unit)).toEqual([]);
+  });
+});
+
+/** What mathjs does not know, in its manner, for a spreadsheet that does. */
+const ALSO_IN_SHEETS: Readonly<Record<string, readonly [count: number, expression: string]>> = {
+  "imperial gallon": [1, "uk_gal"],
+  "imperial gallon/min": [1, "uk_gal / minute"],
+  "per imperial gallon": [1, "uk_gal^-1"],
+  knot: [1, "knot"],
+  "cal/cm2/day": [1, "cal / cm^2 / day"],
+};
+
+/** How CONVERT of a spreadsheet spells a unit, what it is turned into, and how many of them it is. */
+const IN_CONVERT: Readonly<Record<string, readonly [unit: string, into: string, count?: number]>> = {
+  in: ["in", "m"],
+  cm: ["cm", "m"],
+  mm: ["mm", "m"],
+  ft: ["ft", "m"],
+  m: ["m", "m"],
+  yd: ["yd", "m"],
+  mi: ["mi", "m"],
+  km: ["km", "m"],
+  // The acre of 43,560 international square feet goes by this name there; us_acre is that of the survey foot.
+  acre: ["uk_acre", "m2"],
+  hectare: ["ha", "m2"],
+  gallon: ["gal", "m3"],
+  uk_gal: ["uk_gal", "m3"],
+  L: ["l", "m3"],
+  fluidounce: ["oz", "m3"],
+  pint: ["pt", "m3"],
+  quart: ["qt", "m3"],
+  s: ["sec", "sec"],
+  minute: ["mn", "sec"],
+  hour: ["hr", "sec"],
+  day: ["day", "sec"],
+  week: ["day", "sec", 7],
+  psi: ["psi", "Pa"],
+  kPa: ["kPa", "Pa"],
+  // It has no bar, which is 100,000 Pa.
+  bar: ["Pa", "Pa", 100_000],
+  hp: ["HP", "W"],
+  kW: ["kW", "W"],
+  W: ["W", "W"],
+  MJ: ["MJ", "J"],
+  J: ["J", "J"],
+  cal: ["cal", "J"],
+  lbm: ["lbm", "g"],
+  kg: ["kg", "g"],
+  g: ["g", "g"],
+  mg: ["mg", "g"],
+  oz: ["ozm", "g"],
+  tonne: ["kg", "g", 1000],
+  knot: ["kn", "m/s"],
+};
+
+/** "acre in / hour" as a formula of CONVERT. */
+function convertFormula(count: number, expression: string): string {
+  const [over = "", ...under] = expression.split(" / ").map((product) =>
+    product
+      .split(" ")
+      .map((power) => {
+        const [atom = "", exponent = "1"] = power.split("^");
+        const known = IN_CONVERT[atom];
+        if (known === undefined) throw new Error(`no CONVERT of ${atom}`);
+        return `(${known[2] ?? 1}*CONVERT(1,"${known[0]}","${known[1]}"))^(${exponent})`;
+      })
+      .join("*"),
+  );
+  return `=${count}*${over}${under.map((product) => `/(${product})`).join("")}`;
+}
+
+describe(against("CONVERT_UNIT", "IronCalc 0.8.4, its CONVERT, every pair but of temperature and alkalinity"), () => {
+  const known = conversionUnits.flatMap((unit) => {
+    const theirs = inMathjs(unit) ?? ALSO_IN_SHEETS[unit.unit];
+    return theirs === undefined || unit.kind === "temperature" ? [] : [{ ...unit, formula: convertFormula(...theirs) }];
+  });
+  const values = inIronCalc([...known.map(({ formula }) => [formula])]);
+
+  test.each(kinds.filter((kind) => kind !== "temperature" && kind !== "alkalinity"))("%s", (kind) => {
+    const all = known.flatMap((unit, row) =>
+      unit.kind === kind ? [{ unit: unit.unit, size: numberAt(values, row, 0) }] : [],
+    );
+    expect(all).toHaveLength(conversionUnits.filter((unit) => unit.kind === kind).length);
+    for (const from of all) {
+      for (const to of all)
+        expectClose(converted(VALUE, from.unit, to.unit), (VALUE * from.size) / to.size, LAST_DIGITS);
+    }
+  });
+});
+
+describe(against("CONVERT_UNIT", "psychrolib 1.1.1, temperature"), () => {
+  test.each([VALUE, -40, 0, 98.6, 212])("%d: a degree of Rankine is 5/9 of a kelvin", (value) => {
+    const celsius = psychrolib.GetTCelsiusFromTKelvin(psychrolib.GetTRankineFromTFahrenheit(value) / 1.8);
+    expectClose(converted(value, "F", "C"), celsius, LAST_DIGITS, 1e-12);
+    const fahrenheit = psychrolib.GetTFahrenheitFromTRankine(psychrolib.GetTKelvinFromTCelsius(value) * 1.8);
+    expectClose(converted(value, "C", "F"), fahrenheit, LAST_DIGITS, 1e-12);
   });
 });
 

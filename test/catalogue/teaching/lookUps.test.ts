@@ -1,12 +1,16 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
 import packageFile from "../../../package.json";
 import { catalogue } from "../../../src/functions/catalogue";
 import { editDistance, nameOf, nearest } from "../../../src/functions/catalogue/teaching/lookUp";
 import { evaluate, inOrder, isTable, sources, unitOf, usualOf } from "../../../src/kernel";
 import type { Citation, Entry } from "../../../src/kernel";
 import { entryOf, refusalOf } from "../../rig/calls";
-import { byAnotherRoute } from "../../rig/evidence";
+import { byAnotherRoute, noArithmetic } from "../../rig/evidence";
 import { contractNames } from "../../rig/contractNames";
 import { nextAbove, nextBelow } from "../../rig/nextNumber";
+
+const ROOT = join(__dirname, "../../..");
 
 function textOf(name: string, byName: Readonly<Record<string, unknown>>): string {
   const entry = entryOf(name);
@@ -124,7 +128,7 @@ function citationsOf({ source }: Entry): readonly Citation[] {
   return [source].flat() as Citation[];
 }
 
-describe(byAnotherRoute("FUNCTION_SOURCE"), () => {
+describe(noArithmetic("FUNCTION_SOURCE", "the entries and the reference page"), () => {
   test("names author and place of every source of every function, and what was only recalled", () => {
     for (const entry of catalogue) {
       const text = textOf("FUNCTION_SOURCE", { function_name: entry.name });
@@ -136,15 +140,31 @@ describe(byAnotherRoute("FUNCTION_SOURCE"), () => {
     }
   });
 
+  test("is the source that the reference page prints for each function", () => {
+    const page = readFileSync(join(ROOT, "docs/FUNCTIONS.md"), "utf8");
+    const printed = new Map(
+      page
+        .split(/^### /m)
+        .map((section) => [section.slice(0, section.indexOf("\n")).trim(), /^Source: (.+)\.$/m.exec(section)?.[1]]),
+    );
+    for (const { name } of catalogue)
+      expect(textOf("FUNCTION_SOURCE", { function_name: name })).toBe(printed.get(name));
+  });
+
   test("FAO-56 stands behind Penman-Monteith with its equation 6", () => {
     expect(textOf("FUNCTION_SOURCE", { function_name: "ET0_PENMAN_MONTEITH" })).toMatch(/^Allen, .*Paper 56.*Eq\. 6\b/);
   });
 });
 
-describe(byAnotherRoute("LIBRARY_VERSION"), () => {
+describe(noArithmetic("LIBRARY_VERSION", "package.json and the manifest"), () => {
   test("is the version of the package, three numbers", () => {
     expect(textOf("LIBRARY_VERSION", {})).toBe(packageFile.version);
     expect(packageFile.version).toMatch(/^\d+\.\d+\.\d+$/);
+  });
+
+  test("is the version of the manifest, which has a fourth number, 0", () => {
+    const manifest = readFileSync(join(ROOT, "manifest/manifest.xml"), "utf8");
+    expect(/<Version>([^<]+)<\/Version>/.exec(manifest)?.[1]).toBe(`${textOf("LIBRARY_VERSION", {})}.0`);
   });
 });
 
