@@ -47,6 +47,8 @@ const HOST_NAMES = [
   ["Excel", "src/taskpane/excel.ts"],
   ["Office", "src/taskpane/excel.ts"],
   ["o_spreadsheet", "src/sheet/engine.ts"],
+  ["SpreadsheetApp", "src/functions/googleSheets/dates.ts"],
+  ["Utilities", "src/functions/googleSheets/dates.ts"],
 ];
 
 const forbidden = (allowedFile) =>
@@ -98,6 +100,10 @@ export default tseslint.config(
   {
     files: ["*.js", "tools/**", "test/**/*.mjs"],
     languageOptions: { globals: globals.node },
+  },
+  {
+    files: ["src/sheet/serviceWorker.js"],
+    languageOptions: { globals: globals.serviceworker },
   },
   {
     // Parts of it run inside the pages that it takes pictures of.

@@ -36,7 +36,7 @@ export async function startServer({ port = FIRST_PORT, root = DIST, onBusy = () 
   return { url: `http://localhost:${bound}/`, port: bound, close: () => closeAll(servers) };
 }
 
-function staticFiles(root) {
+export function staticFiles(root) {
   return sirv(root, {
     dev: true,
     etag: true,

@@ -29,7 +29,9 @@ export async function openPage(
   path: string,
   options: BrowserContextOptions = {},
 ): Promise<WatchedPage> {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 800 }, ...options });
+  // Each test loads from the site itself; the test of the page without a network allows the worker.
+  const alone: BrowserContextOptions = { serviceWorkers: "block", viewport: { width: 1280, height: 800 } };
+  const context = await browser.newContext({ ...alone, ...options });
   context.setDefaultTimeout(LONGEST_WAIT);
   const foreign: string[] = [];
   const complaints: string[] = [];
