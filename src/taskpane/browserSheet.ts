@@ -1,3 +1,4 @@
+import type { Edition } from "../workbooks/kit";
 import { onSheet } from "./reference";
 import { HostFailure, type CellFound, type SheetHost } from "./sheetHost";
 
@@ -64,12 +65,19 @@ export function browserSheet(sheet: PageSheet): SheetHost {
     enter: (name, cells) =>
       attempt(() => cells.forEach(({ address, formula }) => sheet.write(onSheet(name, address), formula))),
     onSelection: (listener) => sheet.watch(listener),
+    openStarter: async (id, edition) => {
+      const open = pageAround()?.canyardOpenStarter;
+      if (open === undefined) throw new HostFailure("This page has no chooser of workbooks.");
+      return (await open(id, edition)) !== false;
+    },
   };
 }
 
 interface PageAround {
   canyardSheet?: PageSheet;
   canyardNextRegion?: (step: number) => void;
+  /** Opens a starter after asking; false when the person kept the present workbook. */
+  canyardOpenStarter?: (id: string, edition: Edition) => Promise<boolean>;
 }
 
 function pageAround(): PageAround | null {

@@ -1,7 +1,7 @@
 /** Excel through Office.js: the only file that names Excel and Office. */
 import { sentenceFor } from "./excelSentences";
 import { columnName, placeOf } from "./reference";
-import { HostFailure, type CellFound, type FormulaCell, type Rows, type SheetHost } from "./sheetHost";
+import { HostFailure, type CellFound, type FormulaCell, type Rows, type SheetHost, type Startup } from "./sheetHost";
 
 const MOST_CELLS = 100_000;
 const READ_AT_ONCE = 50_000;
@@ -23,6 +23,10 @@ async function change<T>(work: (context: Excel.RequestContext) => Promise<T>): P
     if ((error as { code?: string } | null)?.code === "UndoNotSupported") return run(work);
     throw sentenceFor(error);
   }
+}
+
+function supports(version: string): boolean {
+  return Office.context.requirements.isSetSupported("ExcelApi", version);
 }
 
 type CellsRead = Pick<Excel.Range, "values" | "valueTypes">;
@@ -91,8 +95,17 @@ function placeOfRange({ address }: Pick<Excel.Range, "address">): { readonly she
   return { sheet: sheet ?? "", range };
 }
 
+/** Kept in the workbook by the host: it then starts the add-in whenever that workbook is opened. */
+const startup: Startup = {
+  async read() {
+    return (await Office.addin.getStartupBehavior()) === Office.StartupBehavior.load;
+  },
+  set: (isOn) => Office.addin.setStartupBehavior(isOn ? Office.StartupBehavior.load : Office.StartupBehavior.none),
+};
+
 export const excel: SheetHost = {
   kind: "Excel",
+  startup,
 
   selection: () =>
     run(async (context) => {
@@ -146,6 +159,11 @@ export const excel: SheetHost = {
       for (const { address, formula } of cells) target.getRange(address).formulas = [[formula]];
       await context.sync();
     }),
+
+  addWorkbook: async (starter) => {
+    const { addWorkbook } = await import(/* webpackChunkName: "excelWorkbook" */ "./excelWorkbook/addWorkbook");
+    return addWorkbook({ run: (options, work) => Excel.run(options, work), supports }, starter);
+  },
 
   onSelection(listener) {
     let stopped = false;

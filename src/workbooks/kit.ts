@@ -117,13 +117,19 @@ export interface TableColumn {
   /** The same formula in every row. */
   readonly formula?: (cell: RowCells, row: number) => string;
   readonly plain?: (cell: RowCells, row: number) => string;
+  /** One call in the first row whose answer fills the column; `plain` is then that of each row. */
+  readonly fills?: string;
   readonly how?: string;
   readonly style?: StyleName;
+  /** For texts longer than the column is wide. */
+  readonly wraps?: true;
 }
 
 export interface Table {
   readonly rows: number;
   readonly columns: readonly TableColumn[];
+  /** Notes stand below a table; above it where more rows may come. */
+  readonly notes?: "above";
 }
 
 /** The block of each column, by its key, and of the whole body. */
@@ -136,7 +142,8 @@ export interface Spill extends LineStart {
   /** One call; its answer starts in the first cell. */
   readonly table: string;
   readonly rows: number;
-  readonly formats: readonly (FormatName | undefined)[];
+  /** One a column. Never "text": a formula in a cell of that format turns into its own text when it is edited. */
+  readonly formats: readonly (Exclude<FormatName, "text"> | undefined)[];
   readonly plain?: readonly (readonly string[])[];
   /** The answer's first row names its columns. */
   readonly header: boolean;
@@ -148,6 +155,8 @@ export interface SheetOptions {
   readonly widths?: readonly number[];
   readonly print?: Print;
   readonly frozenRows?: number;
+  /** It may be handed out without the sheet Checks: its overall check is empty then. */
+  readonly standsAlone?: true;
 }
 
 const LINE_WIDTHS = [36, 10, 7, 13, 64];
@@ -164,6 +173,10 @@ export class SheetBuilder {
   ) {
     this.cells["A1"] = { value: options.title, style: "title" };
     this.cells["A3"] = { value: CAUTION, style: "caution" };
+  }
+
+  get standsAlone(): boolean {
+    return this.options.standsAlone === true;
   }
 
   /** The row that is filled next. */
@@ -240,18 +253,19 @@ export class SheetBuilder {
   }
 
   /** Three heading rows (name, unit, input or worked), the body, then a note for each worked column. */
-  table({ rows, columns }: Table, firstColumn = "A"): TableRefs {
+  table({ rows, columns, notes }: Table, firstColumn = "A"): TableRefs {
     const offset = columnNumber(firstColumn);
-    const heading = this.row;
+    const above = notes === "above" ? columns.filter(({ how }) => how).length + 1 : 0;
+    const heading = this.row + above;
     const first = heading + 3;
     const lettersOf = new Map(columns.map(({ key }, index) => [key, columnLetters(offset + index)]));
     columns.forEach((column) => {
       const letters = lettersOf.get(column.key)!;
       this.cells[`${letters}${heading}`] = { value: column.heading, style: "heading", wraps: true };
       this.cells[`${letters}${heading + 1}`] = { value: column.unit ?? "", style: "heading" };
-      this.cells[`${letters}${heading + 2}`] = { value: column.inputs ? "in" : "worked", style: "mark" };
+      this.cells[`${letters}${heading + 2}`] = { value: markOf(column), style: "mark" };
       for (let row = 0; row < rows; row += 1) {
-        this.cells[`${letters}${first + row}`] = this.tableCell(column, row, (key) => {
+        this.cells[`${letters}${first + row}`] = this.tableCell(column, row, rows, (key) => {
           const of = lettersOf.get(key);
           if (of === undefined) throw new Error(`there is no column ${key}`);
           return `${of}${first + row}`;
@@ -260,8 +274,9 @@ export class SheetBuilder {
       if (column.limits)
         this.allow(`${letters}${first}:${letters}${first + rows - 1}`, column.limits, column.heading, column.unit);
     });
-    this.row = first + rows;
+    if (above === 0) this.row = first + rows;
     this.explain(columns, lettersOf, first, firstColumn);
+    this.row = Math.max(this.row, first + rows);
     const last = first + rows - 1;
     return {
       column: Object.fromEntries(
@@ -274,9 +289,10 @@ export class SheetBuilder {
     };
   }
 
-  private tableCell(column: TableColumn, row: number, cell: RowCells): Cell {
+  private tableCell(column: TableColumn, row: number, rows: number, cell: RowCells): Cell {
     const { format, style, inputs, formula, plain } = column;
-    const look = { ...(format && { format }) };
+    const look = { ...(format && { format }), ...(column.wraps && { wraps: true as const }) };
+    if (column.fills !== undefined) return filledCell(column, column.fills, row, rows, cell);
     if (inputs) {
       const value = inputs[row] ?? null;
       return value === null ? { style: style ?? "input", ...look } : { value, style: style ?? "input", ...look };
@@ -360,6 +376,24 @@ export class SheetBuilder {
       print: this.options.print ?? {},
     };
   }
+}
+
+function markOf({ inputs, style }: TableColumn): string {
+  if (!inputs) return "worked";
+  return style === "locked" ? "fixed" : "in";
+}
+
+function filledCell(
+  { format, style, plain }: TableColumn,
+  call: string,
+  row: number,
+  rows: number,
+  cell: RowCells,
+): Cell {
+  const look = { ...(style && { style }), ...(format && { format }) };
+  if (row > 0) return look;
+  const ofRows = plain && Array.from({ length: rows }, (_row, at) => [plain(cell, at)]);
+  return { table: call, rows, columns: 1, ...(ofRows && { plain: ofRows }), ...look };
 }
 
 function sentence(limits: Limits, what: string, unit: string): string {
@@ -453,7 +487,8 @@ export class StarterBuilder {
       ...(this.lists.length > 0 ? [this.listsSheet()] : []),
     ];
     for (const sheet of sheets) {
-      if (sheet !== checks.sheet) sheet.overallCheck(`=${checks.overall}`);
+      if (sheet === checks.sheet) continue;
+      sheet.overallCheck(sheet.standsAlone ? `=IFERROR(${checks.overall}, "")` : `=${checks.overall}`);
     }
     return {
       ...this.about,

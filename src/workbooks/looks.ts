@@ -36,6 +36,9 @@ export const CHECK_COLOURS = [
   { words: ["LOOK", "See Checks"], text: "7F1D1D", fill: "FBD9D9" },
 ] as const;
 
+/** Series of a chart in their order: apart in lightness as well, for those who do not tell red from green. */
+export const SERIES_COLOURS = ["1F6F54", "2F6DB5", "B7791F", "8E3B46", "5B4B8A", "4B5563", "0F766E", "9A3412"] as const;
+
 export const NUMBER_FORMATS: Readonly<Record<FormatName, string>> = {
   decimals0: "#,##0",
   decimals1: "#,##0.0",

@@ -157,6 +157,9 @@ export interface Print {
   readonly repeatedRows?: readonly [first: number, last: number];
   /** Left out: the whole sheet. */
   readonly area?: string;
+  /** All of it on one page. Worked out when a starter is finished, as the rows that begin a page so that no chart is cut. */
+  readonly onePage?: true;
+  readonly breaksBefore?: readonly number[];
 }
 
 /** The rows of each range belong together: row n of one is row n of every other. */
@@ -170,7 +173,7 @@ export interface Growing {
 }
 
 export interface GrowingField {
-  readonly field: "date" | "tmax" | "tmin" | "rh_max" | "rh_min" | "wind" | "solar" | "rain" | "irrigation";
+  readonly field: "date" | "tmax" | "tmin" | "rh_max" | "rh_min" | "wind" | "solar" | "rain" | "irrigation" | "et";
   readonly column: string;
   /** The unit that the column is in. */
   readonly unit: string;

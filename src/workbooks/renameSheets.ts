@@ -71,7 +71,10 @@ function renamedCell(cell: Cell, follow: Follow): Cell {
     return { ...cell, table: follow(table), ...(plain && { plain: plain.map((row) => row.map(follow)) }) };
   }
   if (isValue(cell) && typeof cell.value === "string") {
-    return { ...cell, value: cell.value.replace(PLAIN_FORMULA, (_, before: string, formula: string) => before + follow(formula)) };
+    return {
+      ...cell,
+      value: cell.value.replace(PLAIN_FORMULA, (_, before: string, formula: string) => before + follow(formula)),
+    };
   }
   return cell;
 }

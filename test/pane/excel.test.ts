@@ -451,3 +451,31 @@ describe("the theme of Excel", () => {
     expect(hostTheme()).toBeNull();
   });
 });
+
+describe("whether a workbook starts the add-in by itself", () => {
+  const asked: string[] = [];
+  let kept = "none";
+  beforeEach(() => {
+    asked.length = 0;
+    kept = "none";
+    setGlobal("Office", {
+      StartupBehavior: { load: "Load", none: "None" },
+      addin: {
+        getStartupBehavior: () => Promise.resolve(kept),
+        setStartupBehavior: (behaviour: string) => {
+          asked.push(behaviour);
+          kept = behaviour;
+          return Promise.resolve();
+        },
+      },
+    });
+  });
+
+  test("is read from the host and changed there", async () => {
+    expect(await excel.startup!.read()).toBe(false);
+    await excel.startup!.set(true);
+    expect(await excel.startup!.read()).toBe(true);
+    await excel.startup!.set(false);
+    expect([asked, await excel.startup!.read()]).toEqual([["Load", "None"], false]);
+  });
+});

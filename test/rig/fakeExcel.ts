@@ -3,14 +3,17 @@
  * see hostObject.ts. It refuses while a cell is edited, on a protected sheet and for a wrong workbook, keeps undo as the
  * host does, and records every call, every write and every misuse.
  */
+import { minorOf, sinceVersion } from "./apiSets";
 import {
+  areaOf,
   NAMED_ITEM_TYPE,
   RANGE_VALUE_TYPE,
+  resolved,
   workbookObject,
   type SelectionHandler,
   type World,
 } from "./fakeExcelObjects";
-import { FakeWorkbook, type Area, type Contents, type Write } from "./fakeWorkbook";
+import { FakeWorkbook, type Area, type Change, type Contents, type FakeSheet, type Write } from "./fakeWorkbook";
 import { FakeHostError } from "./hostObject";
 
 type UndoSupport = "groups" | "refuses" | "does not know it";
@@ -20,22 +23,35 @@ export class FakeExcel {
   /** Every call, as `Worksheet.getRange("A1")`. */
   readonly calls: string[] = [];
   /** What a person could undo, the oldest first. */
-  readonly undo: (readonly Write[])[] = [];
+  readonly undo: (readonly Change[])[] = [];
   /** Members that the host does not declare, and reads before load and sync. */
   readonly misuses: string[] = [];
   readonly handlers = new Set<SelectionHandler>();
   undoSupport: UndoSupport = "groups";
+  /** The version of its library; a later member is refused. */
+  version = "1.20";
+  /** Settings that a host refuses to make part of a group, by the beginning of their path. */
+  readonly withoutUndo: string[] = [];
+  /** Settings that a host refuses altogether, by the beginning of their path, with the code that it gives. */
+  readonly refused = new Map<string, string>();
   /** Error codes with which the next syncs fail, one each; "" lets one through. */
   readonly failures: string[] = [];
   private editing: { readonly ended: Promise<void>; readonly end: () => void } | null = null;
 
   get writes(): readonly Write[] {
-    return this.undo.flat();
+    return this.undo.flat().filter((change): change is Write => "content" in change);
   }
 
   /** What a page has as `Excel`. */
   get global(): unknown {
     return { run: this.run, RangeValueType: RANGE_VALUE_TYPE, NamedItemType: NAMED_ITEM_TYPE };
+  }
+
+  /** What a page has as `Office`. */
+  get office(): unknown {
+    const isSetSupported = (name: string, version: string): boolean =>
+      name === "ExcelApi" && minorOf(version) <= minorOf(this.version);
+    return { context: { requirements: { isSetSupported } } };
   }
 
   startEditing(): void {
@@ -82,9 +98,10 @@ export class FakeExcel {
 class FakeContext implements World, Pick<Excel.RequestContext, "workbook" | "sync"> {
   readonly cells: FakeWorkbook;
   readonly handlers: Set<SelectionHandler>;
+  counted = 0;
   private steps: (() => void)[] = [];
-  private written: Write[] = [];
-  private readonly merged: Write[] = [];
+  private written: Change[] = [];
+  private readonly merged: Change[] = [];
 
   constructor(
     private readonly excel: FakeExcel,
@@ -111,12 +128,48 @@ class FakeContext implements World, Pick<Excel.RequestContext, "workbook" | "syn
     throw new FakeHostError(code);
   }
 
-  write(area: Area, contents: Contents): void {
-    if (this.options.mergeUndoGroup === true && this.excel.undoSupport === "refuses") {
+  check(kind: string, member: string): void {
+    const since = sinceVersion(kind, member);
+    if (since > minorOf(this.excel.version)) this.refuse("ApiNotFound", `${kind}.${member} is of ExcelApi 1.${since}`);
+  }
+
+  private get isGroup(): boolean {
+    return this.options.mergeUndoGroup === true;
+  }
+
+  admit(what: string): void {
+    const isWithout = this.excel.withoutUndo.some((path) => what.startsWith(path));
+    if (this.isGroup && (isWithout || this.excel.undoSupport === "refuses")) {
       throw new FakeHostError("UndoNotSupported");
     }
+    for (const [path, code] of this.excel.refused) if (what.startsWith(path)) throw new FakeHostError(code);
+  }
+
+  write(area: Area, contents: Contents): void {
+    this.admit("formulas");
     this.written.push(...this.cells.write(area, contents));
   }
+
+  note(sheet: FakeSheet | null, at: string, what: string, value: unknown): void {
+    this.admit(what);
+    this.written.push({ sheet: sheet?.name ?? "", at, what, value });
+  }
+
+  set(sheet: FakeSheet, at: string, what: string, value: unknown): void {
+    const setting = { sheet: sheet.name, at, what, value: resolved(value) };
+    this.note(sheet, at, what, setting.value);
+    sheet.settings.push(setting);
+  }
+
+  changeForGood(member: string): void {
+    if (this.isGroup) throw new FakeHostError("UndoNotSupported");
+    this.recordCall(`${member} empties the list of steps to undo`);
+    this.excel.undo.length = 0;
+    this.written = [];
+  }
+
+  readonly areaOf = areaOf;
+  readonly resolved = resolved;
 
   readonly sync = async <T>(passed?: T): Promise<T> => {
     await this.excel.admit(this.options);

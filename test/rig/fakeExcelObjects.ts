@@ -1,6 +1,7 @@
 /** The objects of the fake Excel: which members the pane's adapter may use, each typed by @types/office-js. */
 import {
   fullAddress,
+  localAddress,
   type Area,
   type Contents,
   type FakeCell,
@@ -8,7 +9,10 @@ import {
   type FakeWorkbook,
   type NamedThing,
 } from "./fakeWorkbook";
-import { FakeHostError, hostObject, later, type Batch, type Later } from "./hostObject";
+import { chartsObject, shapesObject } from "./fakeExcelCharts";
+import { conditionalFormatsObject, formatObject, validationObject } from "./fakeExcelLook";
+import { freezePanesObject, pageBreaksObject, pageLayoutObject } from "./fakeExcelPages";
+import { FakeHostError, hostObject, kindOf, later, type Batch, type Later } from "./hostObject";
 
 export type SelectionHandler = (event: Excel.SelectionChangedEventArgs) => Promise<unknown>;
 
@@ -17,6 +21,33 @@ export interface World extends Batch {
   readonly cells: FakeWorkbook;
   readonly handlers: Set<SelectionHandler>;
   write(area: Area, contents: Contents): void;
+  /** Sets what is no content, and keeps it for undo; a range within the value stands by its address. */
+  set(sheet: FakeSheet, at: string, what: string, value: unknown): void;
+  /** Refuses a change that this host does not make, before it is made. */
+  admit(what: string): void;
+  /** Keeps a change for undo that is made elsewhere. */
+  note(sheet: FakeSheet | null, at: string, what: string, value: unknown): void;
+  /** A change that Excel cannot undo: it is refused within a group, and empties the list of steps. */
+  changeForGood(member: string): void;
+  areaOf(range: Excel.Range): Area;
+  /** A value with the ranges in it by their addresses. */
+  resolved(value: unknown): unknown;
+  /** A number for each thing that has no name. */
+  counted: number;
+}
+
+const areas = new WeakMap<object, Later<Area | null>>();
+
+export function areaOf(range: object): Area {
+  const area = areas.get(range)?.value ?? null;
+  if (area === null) throw new FakeHostError("InvalidArgument");
+  return area;
+}
+
+export function resolved(value: unknown): unknown {
+  if (kindOf(value) === "Range") return fullAddress(areaOf(value as object));
+  if (typeof value !== "object" || value === null || Array.isArray(value)) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, each]) => [key, resolved(each)]));
 }
 
 export const RANGE_VALUE_TYPE = {
@@ -63,8 +94,26 @@ export function workbookObject(world: World): Excel.Workbook {
           world,
           later(world, () => world.cells.names),
         ),
+      tables: () => tablesObject(world),
+      application: () =>
+        hostObject<Excel.Application>(world, {
+          kind: "Application",
+          properties: {},
+          methods: { suspendApiCalculationUntilNextSync: () => undefined },
+        }),
       onSelectionChanged: () => selectionEvent(world),
     },
+  });
+}
+
+function tablesObject(world: World): Excel.TableCollection {
+  return hostObject<Excel.TableCollection>(world, {
+    kind: "TableCollection",
+    properties: {},
+    items: () =>
+      world.cells.tables.map((name) =>
+        hostObject<Excel.Table>(world, { kind: "Table", properties: { name: () => name } }),
+      ),
   });
 }
 
@@ -109,16 +158,44 @@ function worksheetsObject(world: World): Excel.WorksheetCollection {
           world,
           later(world, () => cells.activeSheet()),
         ),
+      getItemOrNullObject: (key) =>
+        worksheetObject(
+          world,
+          later(world, () => cells.find(key)),
+        ),
+      add: (name) =>
+        worksheetObject(
+          world,
+          later(world, () => {
+            world.admit("added");
+            const sheet = cells.newSheet(name ?? "");
+            world.note(sheet, "", "added", sheet.name);
+            return sheet;
+          }),
+        ),
     },
+    items: () => cells.sheets.map((sheet) => worksheetObject(world, { value: sheet })),
   });
 }
 
-function worksheetObject(world: World, sheet: Later<FakeSheet>): Excel.Worksheet {
+function worksheetObject(world: World, found: Later<FakeSheet | null>): Excel.Worksheet {
+  const sheet: Later<FakeSheet> = {
+    get value() {
+      if (found.value === null) throw new FakeHostError("ItemNotFound");
+      return found.value;
+    },
+  };
   const range = (find: () => Area | null): Excel.Range => rangeObject(world, later(world, find));
   return hostObject<Excel.Worksheet>(world, {
     kind: "Worksheet",
-    properties: { name: () => sheet.value.name },
+    properties: { name: () => sheet.value.name, id: () => sheet.value.id },
     methods: {
+      activate: () => world.queue(() => world.cells.select(sheet.value.name, "A1")),
+      delete: () =>
+        world.queue(() => {
+          world.changeForGood("Worksheet.delete");
+          world.cells.remove(sheet.value);
+        }),
       getRange: (address) => range(() => sheet.value.area(address ?? "")),
       getRangeByIndexes: (row, column, rows, columns) =>
         range(() => ({ sheet: sheet.value, row, column, rows, columns })),
@@ -130,7 +207,13 @@ function worksheetObject(world: World, sheet: Later<FakeSheet>): Excel.Worksheet
           world,
           later(world, () => sheet.value.names),
         ),
+      charts: () => chartsObject(world, sheet),
+      shapes: () => shapesObject(world, sheet),
+      freezePanes: () => freezePanesObject(world, sheet),
+      pageLayout: () => pageLayoutObject(world, sheet),
+      horizontalPageBreaks: () => pageBreaksObject(world, sheet),
     },
+    isNull: () => found.value === null,
   });
 }
 
@@ -145,8 +228,21 @@ function namesObject(world: World, names: Later<ReadonlyMap<string, NamedThing>>
         nameObject(
           world,
           later(world, () => thing(name)),
+          name,
         ),
+      add: (name, reference) => {
+        const added = later(world, () => {
+          if (typeof reference === "string") throw new FakeHostError("InvalidArgument");
+          const area = areaOf(reference);
+          world.admit("named");
+          world.cells.addName(name, area);
+          world.note(null, name, "named", fullAddress(area));
+          return thing(name);
+        });
+        return nameObject(world, added, name);
+      },
     },
+    items: () => [...names.value].map(([name, named]) => nameObject(world, { value: named }, name)),
   });
 }
 
@@ -161,7 +257,7 @@ function typeOfNamed(thing: NamedThing | null): Excel.NamedItem["type"] {
   return type() as Excel.NamedItem["type"];
 }
 
-function nameObject(world: World, named: Later<NamedThing | null>): Excel.NamedItem {
+function nameObject(world: World, named: Later<NamedThing | null>, name: string): Excel.NamedItem {
   const area = (): Area => {
     const thing = named.value;
     if (thing === null || !("cells" in thing)) throw new FakeHostError("InvalidOperation");
@@ -170,10 +266,18 @@ function nameObject(world: World, named: Later<NamedThing | null>): Excel.NamedI
   return hostObject<Excel.NamedItem>(world, {
     kind: "NamedItem",
     properties: {
+      name: () => name,
       type: () => typeOfNamed(named.value),
       value: () => (named.value !== null && "value" in named.value ? named.value.value : fullAddress(area())),
     },
-    methods: { getRange: () => rangeObject(world, later(world, area)) },
+    methods: {
+      getRange: () => rangeObject(world, later(world, area)),
+      delete: () =>
+        world.queue(() => {
+          world.note(null, name, "name deleted", name);
+          world.cells.names.delete(name);
+        }),
+    },
     isNull: () => named.value === null,
   });
 }
@@ -194,7 +298,12 @@ function rangeObject(world: World, area: Later<Area | null>): Excel.Range {
     return { ...whole, row: whole.row + row, column: whole.column + column, rows: 1, columns: 1 };
   };
   const count = (): number => present().rows * present().columns;
-  return hostObject<Excel.Range>(world, {
+  const there: Later<Area> = {
+    get value() {
+      return present();
+    },
+  };
+  const object = hostObject<Excel.Range>(world, {
     kind: "Range",
     properties: {
       address: () => fullAddress(present()),
@@ -208,7 +317,10 @@ function rangeObject(world: World, area: Later<Area | null>): Excel.Range {
       valueTypes: () => each(valueType),
       text: () => each(({ text }) => text),
     },
-    writes: { formulas: (contents) => world.write(present(), contents as Contents) },
+    writes: {
+      formulas: (contents) => world.write(present(), contents as Contents),
+      numberFormat: (formats) => setFormats(world, present(), formats as string[][]),
+    },
     methods: {
       getCell: (row, column) =>
         rangeObject(
@@ -216,6 +328,25 @@ function rangeObject(world: World, area: Later<Area | null>): Excel.Range {
           later(world, () => within(row, column)),
         ),
     },
+    parts: {
+      format: () => formatObject(world, there),
+      dataValidation: () => validationObject(world, there),
+      conditionalFormats: () => conditionalFormatsObject(world, there),
+    },
     isNull: () => area.value === null,
   });
+  areas.set(object, area);
+  return object;
+}
+
+/** One format a cell; in one that is given the format for text, a formula that is entered later stays text. */
+function setFormats(world: World, area: Area, formats: readonly (readonly string[])[]): void {
+  const fits = formats.length === area.rows && formats.every((row) => row.length === area.columns);
+  if (!fits) throw new FakeHostError("InvalidArgument");
+  formats.forEach((row, down) =>
+    row.forEach((format, across) => {
+      const cell = { ...area, row: area.row + down, column: area.column + across, rows: 1, columns: 1 };
+      world.set(area.sheet, localAddress(cell), "numberFormat", format);
+    }),
+  );
 }

@@ -15,6 +15,8 @@ export interface Batch {
   queue(step: () => void): void;
   recordCall(text: string): void;
   refuse(code: string, what: string): never;
+  /** Refuses a member that this version of the host does not know yet. */
+  check?(kind: string, member: string): void;
 }
 
 /** A value that the host knows only once it has worked through the batch. */
@@ -43,6 +45,20 @@ export interface Declared<T> {
   readonly parts?: { readonly [K in keyof T]?: () => T[K] };
   /** For objects of the ...OrNullObject kind. */
   readonly isNull?: () => boolean;
+  /** For collections: what `items` holds after a load of `items/...`. */
+  readonly items?: () => readonly object[];
+}
+
+const kinds = new WeakMap<object, string>();
+const LOAD_NOW = Symbol("load now");
+
+/** What kind of object of the host a value is; null for any other value. */
+export function kindOf(value: unknown): string | null {
+  return typeof value === "object" && value !== null ? (kinds.get(value) ?? null) : null;
+}
+
+function written(value: unknown): string {
+  return kindOf(value) ?? JSON.stringify(value);
 }
 
 type Members = Record<string, ((...given: unknown[]) => unknown) | undefined>;
@@ -53,7 +69,7 @@ function namesToLoad(wanted: unknown): readonly string[] {
 }
 
 export function hostObject<T extends object>(batch: Batch, declared: Declared<T>): T {
-  const { kind, isNull } = declared;
+  const { kind, isNull, items } = declared;
   const [properties, writes, methods, parts] = [
     declared.properties,
     declared.writes,
@@ -61,19 +77,29 @@ export function hostObject<T extends object>(batch: Batch, declared: Declared<T>
     declared.parts,
   ].map((members) => (members ?? {}) as Members) as [Members, Members, Members, Members];
   const loaded = new Map<string, unknown>();
+  const made = new Map<string, unknown>();
   let known = false;
 
   const load = (wanted: unknown): T => {
     const names = namesToLoad(wanted);
-    for (const name of names) {
-      if (name !== "isNullObject" && properties[name] === undefined) batch.refuse("NotDeclared", `${kind}.${name}`);
+    const ofItems = names.filter((name) => name.startsWith(ITEMS)).map((name) => name.slice(ITEMS.length));
+    const own = names.filter((name) => name !== "isNullObject" && !name.startsWith(ITEMS));
+    if (ofItems.length > 0 && items === undefined) batch.refuse("NotDeclared", `${kind}.items`);
+    for (const name of own) {
+      if (properties[name] === undefined) batch.refuse("NotDeclared", `${kind}.${name}`);
+      batch.check?.(kind, name);
     }
     batch.queue(() => {
       known = true;
       if (isNull?.() === true) return;
-      for (const name of names) if (name !== "isNullObject") loaded.set(name, properties[name]?.());
+      loadNow(own);
+      if (ofItems.length > 0) loaded.set("items", loadedItems(items?.() ?? [], ofItems));
     });
     return object;
+  };
+
+  const loadNow = (names: readonly string[]): void => {
+    for (const name of names) loaded.set(name, properties[name]?.());
   };
 
   const readProperty = (name: string): unknown => {
@@ -89,13 +115,24 @@ export function hostObject<T extends object>(batch: Batch, declared: Declared<T>
     const method = methods[name];
     if (method === undefined) return undefined;
     return (...given) => {
-      batch.recordCall(`${kind}.${name}(${given.map((each) => JSON.stringify(each)).join(", ")})`);
+      batch.check?.(kind, name);
+      batch.recordCall(`${kind}.${name}(${given.map(written).join(", ")})`);
       return method(...given);
     };
   };
 
+  /** Always the same object, as in the host: what was loaded into it stays there. */
+  const partAt = (name: string): unknown => {
+    const part = parts[name];
+    if (part === undefined) return undefined;
+    batch.check?.(kind, name);
+    if (!made.has(name)) made.set(name, part());
+    return made.get(name);
+  };
+
   const object = new Proxy({} as T, {
     get(_target, key) {
+      if (key === LOAD_NOW) return loadNow;
       // A promise asks every value whether it is one.
       if (typeof key === "symbol" || key === "then") return undefined;
       if (key === "load") return load;
@@ -103,16 +140,30 @@ export function hostObject<T extends object>(batch: Batch, declared: Declared<T>
         if (!known) batch.refuse("PropertyNotLoaded", `${kind}.isNullObject`);
         return isNull();
       }
-      if (properties[key] !== undefined) return readProperty(key);
+      if (properties[key] !== undefined || (key === "items" && items !== undefined)) return readProperty(key);
       refuseNull(key);
-      return recorded(key) ?? parts[key]?.() ?? batch.refuse("NotDeclared", `${kind}.${key}`);
+      return recorded(key) ?? partAt(key) ?? batch.refuse("NotDeclared", `${kind}.${key}`);
     },
     set(_target, key, value) {
       const write = writes[String(key)];
       if (write === undefined) batch.refuse("NotDeclared", `writing ${kind}.${String(key)}`);
+      refuseNull(String(key));
+      batch.check?.(kind, String(key));
       batch.queue(() => write(value));
       return true;
     },
   });
+  kinds.set(object, kind);
   return object;
+}
+
+const ITEMS = "items/";
+
+interface Loadable {
+  [LOAD_NOW](names: readonly string[]): void;
+}
+
+function loadedItems(objects: readonly object[], names: readonly string[]): readonly object[] {
+  for (const each of objects) (each as Loadable)[LOAD_NOW](names);
+  return objects;
 }

@@ -1,4 +1,5 @@
 import { usePane } from "./context";
+import { StartupPart } from "./StartupPart";
 
 const CAUTIONS = [
   "Plants: a wrong minute dries or drowns them. Walk the lines on the first hot days; weigh a pot; catch a test.",
@@ -21,6 +22,7 @@ export function AboutPage() {
         <strong>Planning figures for people, not for automatic control.</strong> Check with a bucket, a scale and a
         meter before relying on them. Local codes, product labels and licensed practice come first.
       </p>
+      {host.startup && <StartupPart startup={host.startup} />}
       <h2>What is sent</h2>
       <p>
         Nothing by us: the arithmetic runs on this computer, and no number leaves it.

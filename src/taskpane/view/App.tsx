@@ -5,11 +5,16 @@ import type { SheetHost } from "../sheetHost";
 import { AboutPage } from "./AboutPage";
 import { PaneContext, usePane } from "./context";
 import { ExplainPage } from "./ExplainPage";
+import { Fetched } from "./Fetched";
 import { FindPage } from "./FindPage";
 import { FunctionPage } from "./FunctionPage";
 
 const EXPLAIN = "cell";
 const ABOUT = "about";
+const WORKBOOKS = "workbooks";
+
+const fetchWorkbooksPage = () =>
+  import(/* webpackChunkName: "workbooks" */ "./WorkbooksPage").then(({ WorkbooksPage }) => WorkbooksPage);
 
 /** The part of the address behind #: a function's name, or one of the pane's own pages. */
 function usePlace(): string {
@@ -71,6 +76,7 @@ function Links({ place }: { place: string }) {
   const links = [
     ["", "Find"],
     [EXPLAIN, "This cell"],
+    [WORKBOOKS, "Workbooks"],
     [ABOUT, "About"],
   ] as const;
   return (
@@ -120,6 +126,8 @@ export function App({ library, host }: { library: Library; host: SheetHost }) {
           <FunctionPage key={entry.name} entry={entry} />
         ) : place === EXPLAIN ? (
           <ExplainPage />
+        ) : place === WORKBOOKS ? (
+          <Fetched heading="Start from a workbook" fetch={fetchWorkbooksPage} />
         ) : place === ABOUT ? (
           <AboutPage />
         ) : (
