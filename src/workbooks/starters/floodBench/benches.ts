@@ -12,9 +12,9 @@ export interface Benches {
 const unlessBlank = (cell: RowCells, formula: string): string => `=IF(${cell("bench")} = "", "", ${formula})`;
 
 export function fillBenches(kit: StarterBuilder, sheet: SheetBuilder, round: RoundInputs): Benches {
-  sheet.note("The benches, and what stands on them", "heading");
+  sheet.note("Benches and their pots", "heading");
   const given = sheet.table({ rows: MOST_BENCHES, columns: givenColumns(kit) }).column;
-  sheet.skip().note("What each takes, and weighs", "heading");
+  sheet.skip().note("Water, minutes, weight", "heading");
   const worked = sheet.table({ rows: MOST_BENCHES, columns: workedColumns(kit, given, round) }).column;
   sheet.note("Ask the bench maker what a bench carries before it is flooded, or flooded deeper.", "caution");
   return { given, worked };
@@ -37,8 +37,22 @@ function givenColumns(kit: StarterBuilder): readonly TableColumn[] {
       format: "decimals0",
       limits: { least: 1, most: 99, whole: true },
     },
-    { key: "length", heading: "length inside", unit: long, inputs: each(figures.length), format: "decimals1", limits: lengths },
-    { key: "width", heading: "width inside", unit: long, inputs: each(figures.width), format: "decimals1", limits: lengths },
+    {
+      key: "length",
+      heading: "length inside",
+      unit: long,
+      inputs: each(figures.length),
+      format: "decimals1",
+      limits: lengths,
+    },
+    {
+      key: "width",
+      heading: "width inside",
+      unit: long,
+      inputs: each(figures.width),
+      format: "decimals1",
+      limits: lengths,
+    },
     {
       key: "depth",
       heading: "depth of the flood",
@@ -63,8 +77,22 @@ function givenColumns(kit: StarterBuilder): readonly TableColumn[] {
       format: kit.pick("decimals2", "decimals1"),
       limits: { least: kit.pick(0.5, 1), most: kit.pick(36, 90) },
     },
-    { key: "before", heading: "a pot before", unit: weight, inputs: each(figures.before), format: "decimals2", limits: weights },
-    { key: "after", heading: "a pot after", unit: weight, inputs: each(figures.after), format: "decimals2", limits: weights },
+    {
+      key: "before",
+      heading: "a pot before",
+      unit: weight,
+      inputs: each(figures.before),
+      format: "decimals2",
+      limits: weights,
+    },
+    {
+      key: "after",
+      heading: "a pot after",
+      unit: weight,
+      inputs: each(figures.after),
+      format: "decimals2",
+      limits: weights,
+    },
   ];
 }
 
@@ -74,7 +102,11 @@ function workedColumns(kit: StarterBuilder, given: Columns, round: RoundInputs):
   const weight = kit.pick("lb", "kg");
   const usual = kit.list(`usual flood, ${kit.pick("in", "mm")}`, kit.pick([0.4, 1.5], [10, 38]));
   return [
-    { key: "bench", heading: "bench", formula: (_cell, row) => `=IF(${input("bench", row)} = "", "", ${input("bench", row)})` },
+    {
+      key: "bench",
+      heading: "bench",
+      formula: (_cell, row) => `=IF(${input("bench", row)} = "", "", ${input("bench", row)})`,
+    },
     {
       key: "place",
       heading: "place in the round",
@@ -154,6 +186,7 @@ function workedColumns(kit: StarterBuilder, given: Columns, round: RoundInputs):
     {
       key: "range",
       heading: "depth",
+      style: "mark",
       formula: (cell, row) =>
         unlessBlank(cell, `CANYARD.CHECK_RANGE(${input("depth", row)}, "FLOOD_VOLUME", "flood_depth", units)`),
       plain: (cell, row) =>

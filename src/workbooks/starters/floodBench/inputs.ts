@@ -159,7 +159,7 @@ function houseLines(kit: StarterBuilder, inputs: SheetBuilder) {
     how: "volume of the tank / area of the benches, as the trade builds it",
   });
   const usualMost = inputs.input({
-    label: "to",
+    label: "Usual tank for the benches, to",
     unit: perArea,
     input: figures.usual[1],
     format: "decimals1",
@@ -169,7 +169,6 @@ function houseLines(kit: StarterBuilder, inputs: SheetBuilder) {
     label: "Why this tank is outside, if it is",
     unit: "words",
     input: "",
-    how: "empty while it is within; such as: one bench at a time, after_drain",
   });
   const waterWeight = inputs.locked({
     label: `Weight of 1 ${kit.pick("gal", "L")} of water`,

@@ -71,7 +71,10 @@ export const FIGURES: Readonly<Record<Edition, Figures>> = {
     crop: { pot: 26, plants: 10_000, days: 180, materials: 6, labour: 4.5, invested: 8.5 },
     meter: 8400,
     tariff: { limits: [500, 1500, null, null], prices: [0.6, 0.8, 1, null], fixed: 60 },
-    bills: { names: ["March, April", "May, June", "July, August", "September, October"], shares: [0.12, 0.34, 0.38, 0.16] },
+    bills: {
+      names: ["March, April", "May, June", "July, August", "September, October"],
+      shares: [0.12, 0.34, 0.38, 0.16],
+    },
     prices: { kwh: 0.2, lift: 25, fertilizer: 2.9, wage: 24, interest: 0.07 },
     pots: { from: [0.4, 18, 4, 0.4, 0.4, 0.1], to: [40, 400, 20, 4, 12, 12] },
     water: {

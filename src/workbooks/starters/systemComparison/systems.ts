@@ -37,18 +37,28 @@ export function fillSystems(kit: StarterBuilder, sheet: SheetBuilder, { systems 
   const water = table("Pots, water and feed", waterColumns(kit));
   sheet.note("water of a plant: on the hottest days, all that leaves the valve for it, from the zone planner.");
   sheet.note(
-    "saved: each acts on what the one before left. Nothing twice: what uneven watering, leaching and throwing between pots take is in the water of a plant.",
+    "saved: each acts on what the one before left. Nothing twice: uneven watering, leaching and water beside the pots are in the water of a plant.",
   );
-  sheet.note("a mat lifts water a hand's width or two: tall pots stay dry on top, and the mat between the pots dries too.");
-  sheet.note("pots: what the trade uses each system for (common practice; stakes by a trade article); yours to change.");
+  sheet.note(
+    "a mat lifts water a hand's width or two: tall pots stay dry on top, and the mat between the pots dries too.",
+  );
+  sheet.note(
+    "pots: what the trade uses each system for (common practice; stakes by a trade article); yours to change.",
+  );
   sheet.skip();
   const work = table("Hours, plants and upkeep", workColumns(kit));
   sheet.note("checking stakes and cleaning filters are new chores: a plugged stake is a dry plant by evening.");
-  sheet.note("plants lost: of the plants started. The baseline's own count first; a gain only as far as you have seen one.");
+  sheet.note(
+    "plants lost: of the plants started. The baseline's own count first; a gain only as far as you have seen one.",
+  );
   sheet.skip();
   const investment = table("What it costs to put in", investmentColumns(kit));
-  sheet.note("wears out: stakes, emitters, tubes, mats, nozzles; renewed after their life. Upkeep is what breaks before.");
-  sheet.note("the baseline is there already: its new nozzles stand in its upkeep. The house over mats, benches and booms is not in.");
+  sheet.note(
+    "wears out: stakes, emitters, tubes, mats, nozzles; renewed after their life. Upkeep is what breaks before.",
+  );
+  sheet.note(
+    "the baseline is there already: its new nozzles stand in its upkeep. The house over mats, benches and booms is not in.",
+  );
   return {
     water: water.column,
     work: work.column,
@@ -86,7 +96,13 @@ function waterColumns(kit: StarterBuilder): readonly TableColumn[] {
       limits: { least: 0.02, most: 1 },
       inputs: water.enters,
     },
-    { key: "leached", heading: "leached of that", ...FRACTION, limits: { least: 0, most: 0.9 }, inputs: SHARED.leached },
+    {
+      key: "leached",
+      heading: "leached of that",
+      ...FRACTION,
+      limits: { least: 0, most: 0.9 },
+      inputs: SHARED.leached,
+    },
     {
       key: "ppm",
       heading: "strength of feed",
@@ -113,7 +129,14 @@ function workColumns(kit: StarterBuilder): readonly TableColumn[] {
     { key: "checking", heading: "checking emitters", ...HOURS, inputs: work.checking },
     { key: "cleaning", heading: "cleaning filters, mats", ...HOURS, inputs: work.cleaning },
     { key: "placing", heading: "placing, taking out", ...HOURS, unit: "h a year", inputs: work.placing },
-    { key: "lost", heading: "plants lost", unit: "fraction", format: "percent", limits: { least: 0, most: 0.9 }, inputs: SHARED.lost },
+    {
+      key: "lost",
+      heading: "plants lost",
+      unit: "fraction",
+      format: "percent",
+      limits: { least: 0, most: 0.9 },
+      inputs: SHARED.lost,
+    },
     { key: "upkeep", heading: "upkeep", ...AT_ONCE, unit: "a year", inputs: work.upkeep },
   ];
 }
@@ -122,7 +145,14 @@ function investmentColumns(kit: StarterBuilder): readonly TableColumn[] {
   const { investment } = FIGURES[kit.edition];
   return [
     { key: "wearing", heading: "what wears out", ...A_PLANT, inputs: investment.wearing },
-    { key: "life", heading: "its life", unit: "years", format: "decimals1", limits: { least: 0.5, most: 30 }, inputs: SHARED.life },
+    {
+      key: "life",
+      heading: "its life",
+      unit: "years",
+      format: "decimals1",
+      limits: { least: 0.5, most: 30 },
+      inputs: SHARED.life,
+    },
     { key: "rest", heading: "other parts, work", ...A_PLANT, inputs: investment.rest },
     { key: "once", heading: "once for the yard", ...AT_ONCE, inputs: investment.once },
     { key: "grant", heading: "grant", ...AT_ONCE, inputs: SHARED.grant },

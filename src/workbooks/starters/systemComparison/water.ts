@@ -1,13 +1,16 @@
-import type { SheetBuilder, StarterBuilder } from "../../kit";
+import { columnLetters, type RowCells, type SheetBuilder, type StarterBuilder, type TableColumn } from "../../kit";
 import { SYSTEMS } from "./figures";
-import { BILLS, type Given } from "./inputs";
+import type { Given } from "./inputs";
 import { reader, systemColumn, type Columns, type Systems } from "./systems";
+import { BILLS, BLOCKS } from "./tariff";
 
 /** Name, unit and mark stand over the body of a table. */
 export const HEADING_ROWS = 3;
 
 export interface Water {
+  /** One row a system. */
   readonly season: Columns;
+  /** One row a block of the tariff. */
   readonly tariff: Columns;
   /** One row a system: each bill, and their sum as `total`. */
   readonly bills: Columns;
@@ -15,137 +18,141 @@ export interface Water {
 
 export function fillWater(kit: StarterBuilder, work: SheetBuilder, given: Given, systems: Systems): Water {
   work.note("Water of the season", "heading");
-  const season = fillSeason(kit, work, given, systems);
-  work.skip().note("The tariff as steps: each price more than the one before, for the water above the end of that block", "heading");
-  const tariff = fillTariff(work, given);
-  work.skip().note("Water bills of the season, one by one", "heading");
+  const season = work.table({ rows: SYSTEMS.length, columns: seasonColumns(kit, work.next, given, systems) }).column;
+  work.skip().note("The tariff as steps", "heading");
+  const tariff = work.table({ rows: BLOCKS, columns: tariffColumns(given) }).column;
+  work.skip().note("Water bills, one by one", "heading");
   return { season, tariff, bills: fillBills(work, given, season, tariff) };
 }
 
-function fillSeason(kit: StarterBuilder, work: SheetBuilder, given: Given, systems: Systems): Columns {
+function seasonColumns(kit: StarterBuilder, heading: number, given: Given, systems: Systems): readonly TableColumn[] {
   const input = reader(systems.water);
   const volume = kit.pick("gal", "L");
-  const first = work.next + HEADING_ROWS;
-  return work.table({
-    rows: SYSTEMS.length,
-    columns: [
-      systemColumn(given.systems),
-      {
-        key: "suits",
-        heading: "for these pots",
-        formula: (_cell, row) =>
-          `=IF(${given.pot} > ${input("to", row)}, "for smaller pots", IF(${given.pot} < ${input("from", row)}, "for larger pots", IF(AND(${input("house", row)} = "yes", ${given.place} = "yard"), "needs a roof", "suits")))`,
-        how: "the size of the pots against what the system is for, then whether it needs a roof",
+  const saved = (row: number) => `${input("pulses", row)}:${systems.water["rain"]!.cell(row).at}`;
+  return [
+    systemColumn(given.systems),
+    {
+      key: "suits",
+      heading: "for these pots",
+      formula: (_cell, row) => {
+        const roof = `IF(AND(${input("house", row)} = "yes", ${given.place} = "yard"), "needs a roof", "suits")`;
+        const tall = `IF(${given.pot} < ${input("from", row)}, "for larger pots", ${roof})`;
+        return `=IF(${given.pot} > ${input("to", row)}, "for smaller pots", ${tall})`;
       },
-      {
-        key: "kept",
-        heading: "kept by a plant",
-        unit: kit.pick("gal/day", "L/day"),
-        format: "decimals3",
-        formula: (_cell, row) => `=${input("peak", row)} * ${input("enters", row)} * (1 - ${input("leached", row)})`,
-        how: "water of a plant x part that enters the pots x part that does not leach; much the same with every system",
-      },
-      {
-        key: "planned",
-        heading: "planned",
-        unit: volume,
-        format: "decimals0",
-        formula: (_cell, row) => `=${input("peak", row)} * plants * ${given.days} * ${given.ratio}`,
-        how: "water of a plant on the hottest days x plants x days x mean day / hottest day",
-      },
-      {
-        key: "after",
-        heading: "after savings",
-        unit: volume,
-        format: "decimals0",
-        formula: (cell, row) => `=CANYARD.WATER_AFTER_SAVINGS(${cell("planned")}, ${savings(systems, row)})`,
-        plain: (cell, row) => `=${cell("planned")} * (1 - ${input("pulses", row)}) * (1 - ${input("rain", row)})`,
-        how: "each saving is a part of what the one before left",
-      },
-      {
-        key: "units",
-        heading: "after savings",
-        unit: "bill units",
-        format: "decimals1",
-        formula: (cell) => `=${cell("after")} / bill_unit`,
-        how: "volume / unit of the bill",
-      },
-      {
-        key: "part",
-        heading: "of the baseline",
-        unit: "fraction",
-        format: "percent0",
-        formula: (cell) => `=${cell("after")} / ${cell("after").replace(/\d+$/, `$${first}`)}`,
-        how: "water of the system / water of the baseline",
-      },
-    ],
-  }).column;
+      how: "the size of the pots against what the system is for, then whether it needs a roof",
+    },
+    {
+      key: "kept",
+      heading: "kept by a plant",
+      unit: kit.pick("gal/day", "L/day"),
+      format: "decimals3",
+      formula: (_cell, row) => `=${input("peak", row)} * ${input("enters", row)} * (1 - ${input("leached", row)})`,
+      how: "water of a plant x enters the pots x (1 - leached of that); much the same with every system",
+    },
+    {
+      key: "planned",
+      heading: "planned",
+      unit: volume,
+      format: "decimals0",
+      formula: (_cell, row) => `=${input("peak", row)} * plants * ${given.days} * ${given.ratio}`,
+      how: "water of a plant on the hottest days x plants x days x mean day / hottest day",
+    },
+    {
+      key: "after",
+      heading: "after savings",
+      unit: volume,
+      format: "decimals0",
+      formula: (cell, row) => `=CANYARD.WATER_AFTER_SAVINGS(${cell("planned")}, ${saved(row)})`,
+      plain: (cell, row) => `=${cell("planned")} * (1 - ${input("pulses", row)}) * (1 - ${input("rain", row)})`,
+      how: "each saving is a part of what the one before left",
+    },
+    {
+      key: "units",
+      heading: "after savings",
+      unit: "bill units",
+      format: "decimals1",
+      formula: (cell) => `=${cell("after")} / bill_unit`,
+      how: "volume / unit of the bill",
+    },
+    {
+      key: "part",
+      heading: "of the baseline",
+      unit: "fraction",
+      format: "percent0",
+      formula: (cell) => `=${cell("after")} / ${inRow(cell("after"), heading + HEADING_ROWS)}`,
+      how: "water of the system / water of the baseline",
+    },
+  ];
 }
 
-function savings(systems: Systems, row: number): string {
-  return `${reader(systems.water)("pulses", row)}:${systems.water["rain"]!.cell(row).at}`;
+/** The cell of the same column in a given row. */
+export function inRow(address: string, row: number): string {
+  return address.replace(/\d+$/, `$${row}`);
 }
 
-function fillTariff(work: SheetBuilder, { limits, prices }: Given): Columns {
+/** Each price as a step from the one before, for the water above the end of that block: the same bill in built-in functions. */
+function tariffColumns({ limits, prices }: Given): readonly TableColumn[] {
   const limit = (row: number) => `Inputs!${limits.cell(row).at}`;
   const price = (row: number) => `Inputs!${prices.cell(row).at}`;
-  return work.table({
-    rows: 4,
-    columns: [
-      {
-        key: "block",
-        heading: "block",
-        unit: "number",
-        formula: (_cell, row) => `=ROWS(${limits.cell(0)}:${limits.cell(row).at})`,
+  const before = (cell: RowCells, column: string) =>
+    `IF(${cell("block")} = 1, 0, INDEX(${column}, ${cell("block")} - 1))`;
+  return [
+    {
+      key: "block",
+      heading: "block",
+      unit: "number",
+      formula: (_cell, row) => `=ROW(${limit(row)}) - ROW(${limits.cell(-1)})`,
+    },
+    {
+      key: "from",
+      heading: "from",
+      unit: "bill units",
+      format: "decimals0",
+      formula: (cell) => `=0 + ${before(cell, String(limits))}`,
+      how: "upper end of the block before",
+    },
+    {
+      key: "step",
+      heading: "step in price",
+      unit: "a unit",
+      format: "money",
+      formula: (cell, row) => `=IF(${price(row)} = "", 0, ${price(row)} - ${before(cell, String(prices))})`,
+      how: "price - price of the block before; for the water above the end of that block",
+    },
+    {
+      key: "order",
+      heading: "order",
+      formula: (cell, row) => {
+        const rises = `OR(${limit(row)} = "", ${limit(row)} > ${cell("from")})`;
+        const follows = `OR(${cell("block")} = 1, ${cell("from")} > 0)`;
+        return `=IF(IF(${price(row)} = "", ${limit(row)} = "", AND(${rises}, ${follows})), "ok", "look")`;
       },
-      {
-        key: "from",
-        heading: "from",
-        unit: "bill units",
-        format: "decimals0",
-        formula: (cell) => `=IF(${cell("block")} = 1, 0, N(INDEX(${limits}, ${cell("block")} - 1)))`,
-        how: "upper end of the block before",
-      },
-      {
-        key: "step",
-        heading: "step in price",
-        unit: "a unit",
-        format: "money",
-        formula: (cell, row) =>
-          `=IF(${price(row)} = "", 0, ${price(row)} - IF(${cell("block")} = 1, 0, N(INDEX(${prices}, ${cell("block")} - 1))))`,
-        how: "price - price of the block before",
-      },
-      {
-        key: "order",
-        heading: "order",
-        formula: (cell, row) =>
-          `=IF(IF(${price(row)} = "", ${limit(row)} = "", AND(OR(${limit(row)} = "", N(${limit(row)}) > ${cell("from")}), OR(${cell("block")} = 1, ${cell("from")} > 0))), "ok", "look")`,
-        how: "upper ends must rise, no row may be left out, and only the last may have no upper end",
-      },
-    ],
-  }).column;
+      how: "upper ends must rise, no row may be left out, and only the last block has no upper end",
+    },
+  ];
 }
 
-function fillBills(work: SheetBuilder, { bills, shares }: Given, season: Columns, tariff: Columns): Columns {
+function fillBills(work: SheetBuilder, { systems, bills, shares }: Given, season: Columns, tariff: Columns): Columns {
   const heading = work.next;
   const water = (row: number, bill: number) => `${season["units"]!.cell(row).at} * ${shares.cell(bill)}`;
   const unlessBlank = (bill: number, formula: string) => `=IF(${bills.cell(bill)} = "", "", ${formula})`;
-  const steps = (volume: string) =>
-    `fixed_charge + SUMPRODUCT((${volume} > ${tariff["from"]!.here}) * (${volume} - ${tariff["from"]!.here}) * ${tariff["step"]!.here})`;
-  const table = work.table({
+  const [from, step] = [tariff["from"]!.here, tariff["step"]!.here];
+  const inSteps = (volume: string) =>
+    `fixed_charge + SUMPRODUCT((${volume} > ${from}) * (${volume} - ${from}) * ${step})`;
+  const billColumns = Array.from({ length: BILLS }, (_none, bill): TableColumn => ({
+    key: `bill${bill + 1}`,
+    heading: "",
+    unit: "currency",
+    format: "money0",
+    formula: (_cell, row) =>
+      unlessBlank(bill, `CANYARD.WATER_COST(${water(row, bill)}, tier_limits, tier_prices, fixed_charge)`),
+    plain: (_cell, row) => unlessBlank(bill, inSteps(water(row, bill))),
+  }));
+  const { column } = work.table({
     rows: SYSTEMS.length,
     columns: [
-      systemColumn({ cell: (row: number) => season["system"]!.cell(row) } as never),
-      ...Array.from({ length: BILLS }, (_none, bill) => ({
-        key: `bill${bill + 1}`,
-        heading: "",
-        unit: "currency",
-        format: "money0" as const,
-        formula: (_cell: unknown, row: number) =>
-          unlessBlank(bill, `CANYARD.WATER_COST(${water(row, bill)}, tier_limits, tier_prices, fixed_charge)`),
-        plain: (_cell: unknown, row: number) => unlessBlank(bill, steps(water(row, bill))),
-        ...(bill === 0 && { how: "fixed charge + the water in each block x its price; this bill's water is its part of the season's" }),
-      })),
+      systemColumn(systems),
+      ...billColumns,
       {
         key: "total",
         heading: "season",
@@ -153,9 +160,13 @@ function fillBills(work: SheetBuilder, { bills, shares }: Given, season: Columns
         format: "money0",
         style: "result",
         formula: (cell) => `=SUM(${cell("bill1")}:${cell(`bill${BILLS}`)})`,
-        how: "all bills together",
+        how: "all bills together; each is the fixed charge + the water in each block x its price",
       },
     ],
-  }).column;
-  return table;
+  });
+  billColumns.forEach((_column, bill) => {
+    const name = bills.cell(bill);
+    work.put(`${columnLetters(2 + bill)}${heading}`, { formula: `=IF(${name} = "", "", ${name})`, style: "heading" });
+  });
+  return column;
 }

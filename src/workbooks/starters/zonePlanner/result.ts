@@ -18,7 +18,7 @@ export function fillResult(kit: StarterBuilder, result: SheetBuilder, given: Zon
     how: "Passes are whole, rounded up.",
     table: `=CANYARD.BOOM_PLAN(${["section", "depth", "length"].map((key) => String(given.boom[key])).join(", ")}, ${given.boomFlow}, ${given.boomSpeed}, ${given.swath}, units)`,
     rows: 5,
-    formats: ["text", "decimals0", "decimals1", "decimals0"],
+    formats: [undefined, "decimals0", "decimals1", "decimals0"],
     header: true,
     plain: boomPlain(kit, given),
   });
@@ -27,7 +27,7 @@ export function fillResult(kit: StarterBuilder, result: SheetBuilder, given: Zon
     how: "Zones whose flows fit the supply together start together; the next set waits until they have stopped.",
     table: `=CANYARD.ZONE_SEQUENCE(${zones}, supply_flow, ${start}, ${gap}, ${cycles})`,
     rows: ZONES * MOST_CYCLES + 2,
-    formats: ["text", "time", "time", "decimals1", "text"],
+    formats: [undefined, "time", "time", "decimals1", undefined],
     header: true,
   });
   charts(result, order);
@@ -42,7 +42,7 @@ function boomPlain(kit: StarterBuilder, given: ZoneInputs): readonly (readonly s
     `(${boomFlow} / (${boomSpeed} * ${swath}))`,
   );
   const rows = [0, 1, 2].map((row) => {
-    const passes = `ROUNDUP(${boom["depth"]!.cell(row)} / ${perPass} - 0.000000001, 0)`;
+    const passes = `IF(${boom["depth"]!.cell(row)} = 0, 0, MAX(1, ROUNDUP(${boom["depth"]!.cell(row)} / ${perPass} - 1E-9, 0)))`;
     const crossing = `${boom["length"]!.cell(row)} / ${boomSpeed}`;
     return [
       `=${boom["section"]!.cell(row)}`,
