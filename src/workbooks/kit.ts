@@ -166,6 +166,7 @@ export class SheetBuilder {
   private readonly validations: Validation[] = [];
   private readonly charts: Chart[] = [];
   private row = FIRST_FREE_ROW;
+  private repeated: Print["repeatedRows"];
 
   constructor(
     readonly name: string,
@@ -187,6 +188,12 @@ export class SheetBuilder {
   /** The overall check, on row 2 of every sheet. */
   overallCheck(formula: string): void {
     this.cells["A2"] = { formula, style: "check" };
+  }
+
+  /** The rows that head every printed page, where they are known only once the sheet is filled. */
+  repeat(first: number, last: number): this {
+    this.repeated = [first, last];
+    return this;
   }
 
   skip(rows = 1): this {
@@ -373,7 +380,7 @@ export class SheetBuilder {
       frozen: { rows: this.options.frozenRows ?? 3 },
       validations: this.validations,
       charts: this.charts,
-      print: this.options.print ?? {},
+      print: { ...this.options.print, ...(this.repeated && { repeatedRows: this.repeated }) },
     };
   }
 }

@@ -11,6 +11,8 @@ export interface Days {
   readonly column: Columns;
   /** The columns of the balance, without their headings. */
   readonly balance: Readonly<Record<"deficit" | "drainage" | "unmet" | "note", BlockRef>>;
+  /** A formula on the balance; where the call has no answer, the reason that it gives instead of the 0 of empty cells. */
+  readonly ofBalance: (formula: string) => string;
 }
 
 /** One row for each row of Weather; every formula of a row can be copied down from the first. */
@@ -32,7 +34,7 @@ export function fillDays(
     columns: [...etColumns(kit, given, String(temperatures), weather), ...waterColumns(kit, given, pot, weather)],
   });
   declareGrowth(kit, read, body);
-  return { column, balance: fillBalance(kit, daily, given, pot, column) };
+  return { column, ...fillBalance(kit, daily, given, pot, column) };
 }
 
 const BALANCE_HEADINGS = ["day", "the pot lacks", "drained", "not met", "irrigate"];
@@ -44,22 +46,25 @@ function fillBalance(
   given: DemandInputs,
   pot: Pot,
   column: Columns,
-): Days["balance"] {
+): Pick<Days, "balance" | "ofBalance"> {
   const { use, rain, kept, refill } = column as Record<"use" | "rain" | "kept" | "refill", BlockRef>;
   const [volume, format] = [kit.pick("gal", "L"), kit.pick("decimals3", "decimals2")] as const;
   const first = columnNumber(refill.first) + 1;
   const heading = rowNumber(refill.first) - 3;
-  const block = daily.goTo(heading + 1).spill(
-    {
-      label: "number",
-      table: `=CANYARD.WATER_BALANCE(${use.here}, ${rain.here}, ${kept.here}, ${pot.available}, ${given.trigger}, ${given.start})`,
-      rows: DAYS + 1,
-      formats: ["decimals0", format, format, format, "text"],
-      header: true,
-      plain: balancePlain(given, pot, column, columnLetters(first)),
-    },
-    columnLetters(first),
-  );
+  const block = daily
+    .repeat(heading, heading + 2)
+    .goTo(heading + 1)
+    .spill(
+      {
+        label: "number",
+        table: `=CANYARD.WATER_BALANCE(${use.here}, ${rain.here}, ${kept.here}, ${pot.available}, ${given.trigger}, ${given.start})`,
+        rows: DAYS + 1,
+        formats: ["decimals0", format, format, format, undefined],
+        header: true,
+        plain: balancePlain(given, pot, column, columnLetters(first)),
+      },
+      columnLetters(first),
+    );
   BALANCE_HEADINGS.forEach((text, at) => {
     const letters = columnLetters(first + at);
     daily.put(`${letters}${heading}`, { value: text, style: "heading", wraps: true });
@@ -67,7 +72,11 @@ function fillBalance(
   });
   const note = block.column(4, 1);
   for (let day = 0; day < DAYS; day += 1) daily.put(note.cell(day).at, { style: "mark" });
-  return { deficit: block.column(1, 1), drainage: block.column(2, 1), unmet: block.column(3, 1), note };
+  const deficit = block.column(1, 1);
+  return {
+    balance: { deficit, drainage: block.column(2, 1), unmet: block.column(3, 1), note },
+    ofBalance: (formula) => `=IF(COUNT(${deficit}) = 0, ${block.cell(0)}, ${formula})`,
+  };
 }
 
 function balancePlain(given: DemandInputs, pot: Pot, column: Columns, beside: string): readonly (readonly string[])[] {

@@ -23,6 +23,7 @@ export const dailyDemand: StarterKind = {
       title: "Weather and water, day by day",
       widths: [13, 12, 12, 12, 14, 14],
       frozenRows: 7,
+      print: { repeatedRows: [5, 7] },
     });
     const weighings = kit.sheet("Weighed", {
       title: "Weighed pots: the referee",
@@ -33,7 +34,7 @@ export const dailyDemand: StarterKind = {
     const daily = kit.sheet("Days", {
       title: "How each day is worked, all for one pot",
       widths: [12, 13, 10, 12, 11, 11, 11, 10, 10, 10, 10, 8, 10, 10, 10, 10],
-      print: { ...landscape, repeatedRows: [DAY_HEADINGS, DAY_HEADINGS + 2] },
+      print: landscape,
     });
     const result = kit.sheet("Result", {
       title: "Tern Hollow, Yard B: what the pot lacks",

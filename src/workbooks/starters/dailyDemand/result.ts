@@ -33,7 +33,7 @@ function lastDay(kit: StarterBuilder, result: SheetBuilder, given: DemandInputs,
   const format = kit.pick("decimals3", "decimals2");
   const ofLastDay = (column: unknown): string => `INDEX(${String(column)}, MAX(1, today_row))`;
   result.block("The evening of the last day", "how");
-  result.formula({ label: "Day", unit: "date", formula: "=last_day", format: "date" });
+  result.formula({ label: "Day", unit: "date", formula: `=IF(today_row = 0, "none yet", last_day)`, format: "date" });
   const use = result.formula({
     label: "The plant used that day",
     unit,
@@ -43,7 +43,7 @@ function lastDay(kit: StarterBuilder, result: SheetBuilder, given: DemandInputs,
   const deficit = result.formula({
     label: "The pot lacks",
     unit,
-    formula: `=${ofLastDay(days.balance.deficit)}`,
+    formula: days.ofBalance(ofLastDay(days.balance.deficit)),
     format,
     how: "its deficit below the drained pot",
   });
@@ -51,7 +51,7 @@ function lastDay(kit: StarterBuilder, result: SheetBuilder, given: DemandInputs,
   const soon = `IF(${deficit.here} + ${use.here} >= refill_line, "before tomorrow evening", "may wait a day")`;
   result.formula({
     label: "Irrigate",
-    formula: `=IF(${deficit.here} >= refill_line, "now", ${soon})`,
+    formula: `=IF(today_row = 0, "no day is worked", IF(${deficit.here} >= refill_line, "now", ${soon}))`,
     how: "if tomorrow is like the last day; lift a pot before you wait",
   });
   const gross = result.formula({
@@ -72,11 +72,13 @@ function lastDay(kit: StarterBuilder, result: SheetBuilder, given: DemandInputs,
   return deficit;
 }
 
-function month(kit: StarterBuilder, result: SheetBuilder, { column, balance }: Days): Omit<Sums, "last"> {
+function month(kit: StarterBuilder, result: SheetBuilder, { column, balance, ofBalance }: Days): Omit<Sums, "last"> {
   const unit = kit.pick("gal", "L");
   const format = kit.pick("decimals2", "decimals1");
-  const sum = (label: string, of: unknown, how = ""): CellRef =>
-    result.formula({ label, unit, formula: `=SUM(${String(of)})`, format, ...(how && { how }) });
+  const line = (label: string, formula: string, how = ""): CellRef =>
+    result.formula({ label, unit, formula, format, ...(how && { how }) });
+  const sum = (key: string): string => `=SUM(${column[key]!})`;
+  const balanced = (of: "drainage" | "unmet"): string => ofBalance(`SUM(${balance[of]})`);
   result.block("All days together, for one pot", "how");
   result.formula({ label: "Days worked", unit: "count", formula: "=today_row", format: "decimals0" });
   const filled = result.formula({
@@ -86,11 +88,11 @@ function month(kit: StarterBuilder, result: SheetBuilder, { column, balance }: D
     format: "decimals0",
     how: "marked on the sheet Days",
   });
-  const use = sum("The plant used", column["use"]);
-  const rain = sum("Rain into the pot", column["rain"]);
-  const kept = sum("Irrigation kept", column["kept"], "without what ran out below by plan");
-  const drained = sum("Drained beyond full", balance.drainage, "rain or irrigation that the pot had no room for");
-  const unmet = sum("Use that the pot could not give", balance.unmet, "above 0 the plant has stood dry");
+  const use = line("The plant used", sum("use"));
+  const rain = line("Rain into the pot", sum("rain"));
+  const kept = line("Irrigation kept", sum("kept"), "without what ran out below by plan");
+  const drained = line("Drained beyond full", balanced("drainage"), "rain or irrigation that the pot had no room for");
+  const unmet = line("Use that the pot could not give", balanced("unmet"), "above 0 the plant has stood dry");
   result.formula({
     label: "Evenings at the refill line or beyond",
     unit: "count",

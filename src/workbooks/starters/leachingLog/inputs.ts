@@ -2,7 +2,7 @@ import type { BlockRef, CellRef, SheetBuilder, StarterBuilder } from "../../kit"
 import { EMITTERS, FIGURES, ZONES } from "./figures";
 
 /** Zones that the log can tell apart. */
-export const ZONE_ROWS = 8;
+export const ZONE_ROWS = 6;
 
 export interface LogInputs extends Readonly<
   Record<"target" | "low" | "high" | "suspect" | "pots" | "tolerance" | "salts" | "shown", CellRef>

@@ -61,7 +61,7 @@ function fillSummary(result: SheetBuilder, log: Log): BlockRef {
   return block;
 }
 
-const WIDTH = 620;
+const WIDTH = 900;
 const HEIGHT = 300;
 /** Rows of 20 pixels that a chart takes, and one more. */
 const CHART_ROWS = 16;

@@ -6,7 +6,7 @@ import type { Log } from "./log";
 /** The tests of the log, one on a row. */
 export type Tests = Readonly<Record<string, BlockRef>>;
 
-export const TEST_ROWS = 16;
+export const TEST_ROWS = 12;
 const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
 export function fillWork(kit: StarterBuilder, work: SheetBuilder, given: LogInputs, log: Log): Tests {

@@ -35,7 +35,7 @@ export const systemComparison: StarterKind = {
     });
     const result = kit.sheet("Result", {
       title: "Tern Hollow: which system, and does it pay?",
-      widths: [34, 13, 15, 15, 15, 15],
+      widths: [34, 11, 18, 18, 18, 18],
     });
     const given = fillInputs(kit, inputs);
     const systems = fillSystems(kit, sheet, given);

@@ -12,7 +12,7 @@ export interface Years {
 }
 
 const CHART_ROWS = 17;
-const CHART = { width: 740, height: 320 };
+const CHART = { width: 800, height: 320 };
 /** The chart of the years shows so many after today. */
 const CHARTED_YEARS = 10;
 
