@@ -6,7 +6,6 @@ import {
   argumentFaults,
   boundsOf,
   citationText,
-  evaluate,
   FunctionError,
   inOrder,
   isOptional,
@@ -33,31 +32,13 @@ import {
   type UsualRange,
 } from "../kernel";
 import packageFile from "../../package.json";
-import { catalogue as entries } from "./catalogue";
+import { entryOf } from "./call";
+import { catalogue as entries, find } from "./catalogue";
 import { questions } from "./catalogue/questions";
 
-export const NAMESPACE = "CANYARD";
+export { call, NAMESPACE } from "./call";
 export const VERSION: string = packageFile.version;
-export { FunctionError, PassedError };
-
-const byName = new Map<string, Entry>(entries.map((entry) => [entry.name, entry]));
-
-/** The entry of a name, with or without the namespace, in any case. */
-export function find(name: string): Entry | undefined {
-  const upper = name.trim().toUpperCase();
-  return byName.get(upper.startsWith(`${NAMESPACE}.`) ? upper.slice(NAMESPACE.length + 1) : upper);
-}
-
-/**
- * The answer of a function for arguments in the catalogue's order; a range is an array of rows.
- * @throws FunctionError with `code` "#VALUE!" or "#N/A" and a `message` that names the argument; PassedError for an
- * error that stood in a cell.
- */
-export function call(name: string, args: readonly ArgumentInput[]): Answer {
-  const entry = find(name);
-  if (entry === undefined) throw new FunctionError("input", null, `${NAMESPACE}: there is no function ${name}`);
-  return evaluate(entry, args);
-}
+export { find, FunctionError, PassedError };
 
 export interface Parameter {
   readonly name: string;
@@ -243,9 +224,7 @@ export interface WorkedStep {
 
 /** The steps by which the answer came about, as the calculation recorded them. */
 export function working(name: string, args: readonly ArgumentInput[]): readonly WorkedStep[] {
-  const entry = find(name);
-  if (entry === undefined) throw new FunctionError("input", null, `${NAMESPACE}: there is no function ${name}`);
-  const worked = work(entry, args);
+  const worked = work(entryOf(name), args);
   return worked.steps
     .filter(({ silent }) => !silent)
     .map((step) => ({

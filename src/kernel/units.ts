@@ -5,7 +5,7 @@
  * constant ("1 mm on 1 m2 is 1 L; 1 in on 1 ft2 is 0.6234 gal"), computed here from exact definitions, so that US and
  * metric answers of the same physical case agree to the last digits and the working shows the constant that was used.
  */
-import { decimal, dividedBy, ratio, times, toNumber, type Rational } from "./rational";
+import { decimal, dividedBy, times, toNumber, type Rational } from "./rational";
 
 export type UnitSystem = "us" | "metric";
 export const UNIT_WORDS = ["us", "metric"] as const;
@@ -65,7 +65,7 @@ export const unitScales = {
   "currency/kg": one,
   "lb/gal": dividedBy(pound, gallon),
   "kg/L": dividedBy(one, litre),
-  F: ratio(5n, 9n),
+  F: dividedBy(decimal("5"), decimal("9")),
   C: one,
 } as const satisfies Record<string, Rational>;
 

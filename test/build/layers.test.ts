@@ -20,6 +20,8 @@ const LINES: readonly (readonly [path: string, code: string, rule: string | null
   ["src/taskpane/taskpane.ts", "export const there = typeof Excel;", HOST_NAME],
   ["src/sheet/grid.ts", "export const there = typeof o_spreadsheet;", HOST_NAME],
   ["src/functions/host.ts", "export const there = typeof CustomFunctions;", null],
+  ["src/functions/host.ts", "export const there = typeof SpreadsheetApp;", HOST_NAME],
+  ["src/functions/googleSheets/dates.ts", "export const there = typeof SpreadsheetApp;", null],
   ["src/kernel/format.ts", "export const chance = Math.random();", "no-restricted-properties"],
   ["src/kernel/format.ts", "export const now = Date.now();", "no-restricted-properties"],
   ["src/kernel/format.ts", "export const now = new Date();", "no-restricted-syntax"],

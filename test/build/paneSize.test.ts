@@ -4,6 +4,7 @@ import { gzipSync } from "node:zlib";
 
 const DIST = join(__dirname, "../../dist");
 const LARGEST = 160_000;
+const LARGEST_FETCHED = 12_000;
 
 /** All that the pane loads of ours: the page names the three others. */
 const FILES = ["taskpane.html", "pane.js", "pane.css", "functions.js"];
@@ -18,6 +19,17 @@ describe("the pane's page in all", () => {
     const all = sizes.reduce((sum, [, size]) => sum + size, 0);
     if (all > LARGEST) throw new Error(`${all} bytes: ${sizes.map(([name, size]) => `${name} ${size}`).join(", ")}`);
     expect(all).toBeGreaterThan(20_000);
+  });
+
+  test("brings nothing of the workbooks: what they need is fetched when they are asked for, and is small", () => {
+    const holds = (file: string): boolean[] =>
+      ["ColumnClustered", "horizontalFitToPages", "-plain.xlsx"].map((text) =>
+        readFileSync(join(DIST, file), "utf8").includes(text),
+      );
+    expect(holds("pane.js")).toEqual([false, false, false]);
+    expect(holds("excelWorkbook.js")).toEqual([true, true, false]);
+    expect(holds("workbooks.js")).toEqual([false, false, true]);
+    expect(gzipped("workbooks.js") + gzipped("excelWorkbook.js")).toBeLessThan(LARGEST_FETCHED);
   });
 
   test("loads these files and, of others, the host's library alone", () => {

@@ -14,13 +14,15 @@ function expectCell(found: unknown, wanted: number | string | ErrorWithText, dia
   else expect(Math.abs((found as number) - wanted)).toBeLessThanOrEqual(CLOSE * Math.max(1, Math.abs(wanted)));
 }
 
-/** How a host writes "#VALUE!" where it has no such error. */
+/** How a host writes "#VALUE!", and "#N/A", where it has no such error of its own. */
 export interface Dialect {
   readonly valueError: string;
+  readonly noAnswer?: string;
 }
 
-function expectError(found: unknown, { code, message }: ErrorWithText, { valueError }: Dialect): void {
-  expect(found).toEqual({ code: code === "#VALUE!" ? valueError : code, message });
+function expectError(found: unknown, { code, message }: ErrorWithText, dialect: Dialect): void {
+  const { valueError, noAnswer = "#N/A" } = dialect;
+  expect(found).toEqual({ code: code === "#VALUE!" ? valueError : noAnswer, message });
 }
 
 export function expectOutcome(outcome: Outcome, wanted: Expected, dialect: Dialect): void {

@@ -15,7 +15,7 @@ export class HelpOnPage {
     await this.frame.locator("main").waitFor();
   }
 
-  async goTo(link: "Find" | "This cell" | "About"): Promise<void> {
+  async goTo(link: "Find" | "This cell" | "Workbooks" | "About"): Promise<void> {
     await this.frame.getByRole("link", { name: link, exact: true }).click();
   }
 

@@ -17,9 +17,14 @@ export interface WeatherDay {
   readonly rain: number;
 }
 
-export function readSeattle(): WeatherDay[] {
+/** The file as it is published. */
+export function seattleText(): string {
   const folder = dirname(require.resolve("vega-datasets"));
-  const text = readFileSync(join(folder, "..", "data", "seattle-weather.csv"), "utf8");
+  return readFileSync(join(folder, "..", "data", "seattle-weather.csv"), "utf8");
+}
+
+export function readSeattle(): WeatherDay[] {
+  const text = seattleText();
   const [header = "", ...lines] = text.trim().split(/\r?\n/);
   const columns = header.split(",");
   const at = (cells: readonly string[], column: string): number => Number(cells[columns.indexOf(column)]);

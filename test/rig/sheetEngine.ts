@@ -1,7 +1,8 @@
 import engine from "@odoo/o-spreadsheet/dist/o_spreadsheet.cjs";
 import type { CellContent } from "../../src/sheet/adapter";
+import type { Engine } from "../../src/sheet/engine";
 import type { Functions } from "../../src/sheet/functions";
-import { registerCatalogue } from "../../src/sheet/registration";
+import { prepareEngine } from "../../src/sheet/prepare";
 import { render } from "../../src/sheet/render";
 import type { SheetModel } from "../../src/sheet/sheetModel";
 import { openSheetModel } from "../../src/sheet/sheetModel";
@@ -19,11 +20,13 @@ let isRegistered = false;
 
 /** The browser sheet's engine without a browser. In one test file the first call decides which functions it has. */
 export function createHeadlessSheet(functions: Functions): {
+  readonly engine: Engine;
   open(workbook: Workbook | Record<string, CellContent>): HeadlessSheet;
 } {
-  if (!isRegistered) registerCatalogue(engine, functions);
+  if (!isRegistered) prepareEngine(engine, functions);
   isRegistered = true;
   return {
+    engine,
     open(given) {
       const workbook = isWorkbook(given) ? given : asWorkbook(given);
       return headless(quietly(() => openSheetModel(engine, render(workbook), () => {})));
@@ -54,7 +57,7 @@ function asCell(content: CellContent): Cell {
 }
 
 // The engine tells console.debug of each evaluation.
-function quietly<T>(work: () => T): T {
+export function quietly<T>(work: () => T): T {
   const { debug } = console;
   console.debug = () => {};
   try {

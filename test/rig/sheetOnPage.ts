@@ -73,9 +73,21 @@ export class SheetOnPage {
   }
 
   async startBlank(): Promise<void> {
-    await this.page.getByRole("button", { name: "New" }).click();
-    await this.page.getByRole("button", { name: "Start a blank workbook" }).click();
-    await this.page.waitForFunction(() => !(document.getElementById("question") as HTMLDialogElement).open);
+    await this.startFrom("A blank workbook", "Start a blank workbook");
+  }
+
+  /** Chooses a workbook to start from; agrees when the page asks about the present one. */
+  async startFrom(title: string, agree = "Start from it"): Promise<void> {
+    await this.page.getByRole("button", { name: "New…" }).click();
+    const before = await this.page.title();
+    await this.page.locator("#chooser-list button").filter({ hasText: title }).first().click();
+    await this.page.waitForFunction(
+      (was) => (document.getElementById("question") as HTMLDialogElement).open || document.title !== was,
+      before,
+    );
+    const isAsked = await this.page.locator("#question").evaluate((dialog) => (dialog as HTMLDialogElement).open);
+    if (isAsked) await this.page.getByRole("button", { name: agree }).click();
+    await this.page.waitForFunction((was) => document.title !== was, before);
     await this.ready();
   }
 }

@@ -3,12 +3,12 @@ import { FunctionError, shownValue, type Entry } from "../../../kernel";
 
 export type LookUp = (name: string) => Entry | undefined;
 
-const PREFIX = "CANYARD.";
+/** What sheets put before a name: with a dot, or with an underscore where a name may hold no dot. */
+const PREFIX = /^CANYARD[._]/;
 
 /** The name as the catalogue has it: trimmed, in capitals, without the prefix that sheets put before it. */
 export function nameOf(asked: string): string {
-  const name = asked.trim().toUpperCase();
-  return name.startsWith(PREFIX) ? name.slice(PREFIX.length) : name;
+  return asked.trim().toUpperCase().replace(PREFIX, "");
 }
 
 /** How many letters must be put in, taken out or changed to make one word of the other. */

@@ -35,7 +35,7 @@ export function fillCodes(result: SheetBuilder, given: ExerciseInputs, answers: 
         heading: "points",
         format: "decimals1",
         formula: (cell) => {
-          const codes = `${cell(STEPS[0]!.key)}:${cell(STEPS.at(-1)!.key)}`;
+          const codes = `${cell(STEPS[0]!.key)}:${cell(STEPS[STEPS.length - 1]!.key)}`;
           const terms = CODES.map(
             (_code, at) => `COUNTIF(${codes}, ${given.codes.cell(at)}) * ${given.points.cell(at)}`,
           );
@@ -46,7 +46,7 @@ export function fillCodes(result: SheetBuilder, given: ExerciseInputs, answers: 
   });
   return {
     of: column,
-    block: new BlockRef(result.name, column[STEPS[0]!.key]!.first, column[STEPS.at(-1)!.key]!.last),
+    block: new BlockRef(result.name, column[STEPS[0]!.key]!.first, column[STEPS[STEPS.length - 1]!.key]!.last),
     points: column["points"]!,
   };
 }
@@ -101,7 +101,7 @@ export function fillDiagnosis(
       }),
     ],
   });
-  return new BlockRef(sheet.name, column[STEPS[0]!.key]!.first, column[STEPS.at(-1)!.key]!.last);
+  return new BlockRef(sheet.name, column[STEPS[0]!.key]!.first, column[STEPS[STEPS.length - 1]!.key]!.last);
 }
 
 /** Codes as values: they stay what they were. */
@@ -134,7 +134,7 @@ export function fillRecord(kit: StarterBuilder, record: SheetBuilder, answers: A
       })),
     ],
   });
-  const block = new BlockRef(record.name, column[STEPS[0]!.key]!.first, column[STEPS.at(-1)!.key]!.last);
+  const block = new BlockRef(record.name, column[STEPS[0]!.key]!.first, column[STEPS[STEPS.length - 1]!.key]!.last);
   record.allow(block.at, { words: CODES.map(({ code }) => code), message: "A code must be R, F, C, W or N." }, "code");
   const end = record.next;
   record.goTo(line).formula({
