@@ -160,6 +160,8 @@ export interface SheetOptions {
 }
 
 const LINE_WIDTHS = [36, 10, 7, 13, 64];
+/** Characters of a column in which a note is better read line below line. */
+const WIDE_NOTE = 40;
 
 export class SheetBuilder {
   private readonly cells: Record<string, Cell> = {};
@@ -178,6 +180,11 @@ export class SheetBuilder {
 
   get standsAlone(): boolean {
     return this.options.standsAlone === true;
+  }
+
+  /** In a narrow column a note runs on over the empty cells beside it. */
+  private get notesWrap(): boolean {
+    return (this.options.widths ?? LINE_WIDTHS)[4]! >= WIDE_NOTE;
   }
 
   /** The row that is filled next. */
@@ -253,8 +260,9 @@ export class SheetBuilder {
     if (mark) this.cells[`C${row}`] = { value: mark, style: "mark" };
     this.cells[`D${row}`] = cell;
     const isWorked = "formula" in cell && cell.formula !== undefined;
-    if (how && isWorked) this.cells[`E${row}`] = { words: how, plainOf: `D${row}`, style: "note", wraps: true };
-    else if (how) this.cells[`E${row}`] = { value: how, style: "note", wraps: true };
+    const look = { style: "note" as const, ...(this.notesWrap && { wraps: true as const }) };
+    if (how && isWorked) this.cells[`E${row}`] = { words: how, plainOf: `D${row}`, ...look };
+    else if (how) this.cells[`E${row}`] = { value: how, ...look };
     this.row += 1;
     return `D${row}`;
   }

@@ -1,6 +1,6 @@
 import engine from "@odoo/o-spreadsheet/dist/o_spreadsheet.cjs";
 import type { CellContent } from "../../src/sheet/adapter";
-import type { Engine } from "../../src/sheet/engine";
+import type { Engine, EngineData } from "../../src/sheet/engine";
 import type { Functions } from "../../src/sheet/functions";
 import { prepareEngine } from "../../src/sheet/prepare";
 import { render } from "../../src/sheet/render";
@@ -22,15 +22,16 @@ let isRegistered = false;
 export function createHeadlessSheet(functions: Functions): {
   readonly engine: Engine;
   open(workbook: Workbook | Record<string, CellContent>): HeadlessSheet;
+  /** What was saved or read from a file. */
+  opened(data: EngineData): HeadlessSheet;
 } {
   if (!isRegistered) prepareEngine(engine, functions);
   isRegistered = true;
+  const opened = (data: EngineData) => headless(quietly(() => openSheetModel(engine, data, () => {})));
   return {
     engine,
-    open(given) {
-      const workbook = isWorkbook(given) ? given : asWorkbook(given);
-      return headless(quietly(() => openSheetModel(engine, render(workbook), () => {})));
-    },
+    open: (given) => opened(render(isWorkbook(given) ? given : asWorkbook(given))),
+    opened,
   };
 }
 

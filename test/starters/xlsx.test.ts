@@ -228,6 +228,9 @@ describe("the file itself", () => {
     const core = parts["docProps/core.xml"]!;
     expect(elements(core, "dc:title")[0]!.content).toBe("Pots and days");
     expect(elements(core, "dc:creator")[0]!.content).toBe("Canyard");
+    expect(elements(parts["docProps/app.xml"]!, "Application")[0]!.content).toBe(
+      "Microsoft Excel workbook made by Canyard",
+    );
     expect(elements(core, "cp:lastModifiedBy")[0]!.content).toBe("Canyard");
     expect(elements(core, "dcterms:created")[0]!.content).toBe("2026-01-01T00:00:00Z");
   });

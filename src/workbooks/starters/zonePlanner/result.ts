@@ -126,6 +126,6 @@ export function fillStrip(work: SheetBuilder, result: SheetBuilder, { start }: Z
       { name: "runs", values: String(strip["runs"]) },
     ],
     axisTitles: { values: "minutes after the first start" },
-    position: { cell: "G37", width: 520, height: 460 },
+    position: { cell: "G37", width: 520, height: 620 },
   });
 }
