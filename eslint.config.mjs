@@ -83,7 +83,7 @@ export default tseslint.config(
     },
   },
   {
-    files: ["src/kernel/**", "src/functions/catalogue/**", "src/functions/index.ts", "src/workbooks/**"],
+    files: ["src/kernel/**", "src/functions/catalogue/**", "src/functions/{call,index,library}.ts", "src/workbooks/**"],
     rules: {
       "no-restricted-globals": ["error", ...forbidden(null), ...PAGE_NAMES],
       "no-restricted-properties": ["error", ...IMPURE],

@@ -50,11 +50,15 @@ const vendorFiles = [
   { from: packageFolder("font-awesome/fonts"), to: "vendor/font-awesome/fonts/" },
 ].map((pattern) => ({ ...pattern, info: { minimized: true } }));
 
-const typescript = {
+const typescriptFor = (compilerOptions) => ({
   test: /\.tsx?$/,
   exclude: /node_modules/,
-  use: { loader: "ts-loader", options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
-};
+  use: {
+    loader: "ts-loader",
+    options: { transpileOnly: true, compilerOptions: { noEmit: false, ...compilerOptions } },
+  },
+});
+const typescript = typescriptFor({});
 
 const common = {
   mode: "production",
@@ -76,10 +80,28 @@ const library = {
   ...common,
   name: "library",
   target: "es2020",
-  entry: { library: "./src/functions/index.ts" },
+  entry: { library: "./src/functions/library.ts" },
   experiments: { outputModule: true },
   output: { path: DIST, filename: "[name].mjs", library: { type: "module" }, module: true },
   module: { rules: [typescript] },
+};
+
+/**
+ * For a host without modules and without the newest syntax; tools/googleSheets puts the functions before it. Left
+ * readable, since people paste it into an editor: one long line would choke it, and nobody could see what they paste.
+ */
+const googleSheets = {
+  ...common,
+  name: "google-sheets",
+  target: ["web", "es2018"],
+  entry: { library: "./src/functions/googleSheets/index.ts" },
+  output: {
+    path: path.join(DIST, "google-sheets"),
+    filename: "[name].js",
+    library: { name: "CanyardLibrary_", type: "var" },
+  },
+  optimization: { minimize: false },
+  module: { rules: [typescriptFor({ target: "ES2018" })] },
 };
 
 const page = (filename, template, chunk, options = {}) =>
@@ -98,7 +120,8 @@ const pages = (baseUrl) => ({
   name: "pages",
   target: ["web", "es2020"],
   entry: { pane: "./src/taskpane/start.tsx", sheet: "./src/sheet/page.ts" },
-  output: { path: DIST, filename: "[name].js" },
+  // What is fetched later lies beside the page, in whatever folder that is.
+  output: { path: DIST, filename: "[name].js", publicPath: "" },
   module: { rules: [typescript] },
   plugins: [
     page("taskpane.html", "./src/taskpane/pane.html", "pane", { besideExcel: true }),
@@ -128,6 +151,7 @@ module.exports = (env = {}) => {
       ],
     },
     library,
+    googleSheets,
     pages(baseUrl),
   ];
 };

@@ -27,7 +27,7 @@ function hostFunction({ name, summary, params, result }: FunctionHelp): string {
     "/**",
     ` * ${summary}`,
     ` * @customfunction ${name} ${name}`,
-    ` * @helpurl ${HELP_BASE}taskpane.html#${name}`,
+    ` * @helpurl ${HELP_BASE}reference/${name}.html`,
     ...params.map(parameterLine),
     ` * @returns {${type}} ${result.about}${unitInBrackets(result.unit)}`,
     " */",

@@ -22,8 +22,8 @@ const CLASS_SHEET = {
 
 /** Fills a blank workbook through the sheet's own adapter. */
 async function fill(page, cells) {
-  await page.getByRole("button", { name: "New" }).click();
-  await page.getByRole("button", { name: "Start a blank workbook" }).click();
+  await page.getByRole("button", { name: "New…" }).click();
+  await page.getByRole("button", { name: "A blank workbook" }).click();
   await page.waitForFunction(() => document.title.startsWith("Untitled"));
   await page.evaluate((contents) => {
     for (const [address, content] of Object.entries(contents)) window.canyardSheet.write(address, content);
@@ -37,11 +37,32 @@ async function explain(page) {
   await page.frameLocator("#help iframe").locator(".steps").first().waitFor();
 }
 
+/** Opens a starter workbook in US units and goes to one of its cells. */
+async function starter(page, title, cell) {
+  await page.getByRole("button", { name: "New…" }).click();
+  await page.getByRole("radio", { name: /US/ }).check();
+  await page.getByRole("button", { name: title }).click();
+  await page.waitForFunction((words) => document.title.includes(words), title);
+  await page.evaluate((address) => window.canyardSheet.select(address), cell);
+}
+
 const GRID = "#grid canvas";
 const PICTURES = [
   { file: "sheet.png", path: "", width: 1280, height: 760, ready: GRID },
   { file: "explain.png", path: "", width: 1280, height: 760, ready: GRID, act: explain },
   { file: "class-sheet.png", path: "", width: 1280, height: 640, ready: GRID, act: (page) => fill(page, CLASS_SHEET) },
+  ...[
+    ["zone-planner.png", "Zone planner"],
+    ["flood-bench.png", "Flood bench and tank"],
+    ["system-comparison.png", "System comparison and payback"],
+  ].map(([file, title]) => ({
+    file,
+    path: "",
+    width: 1280,
+    height: 860,
+    ready: GRID,
+    act: (page) => starter(page, title, "Result!A1"),
+  })),
   { file: "function.png", path: "help.html#RUN_MINUTES", width: 350, height: 900, ready: ".answer" },
 ];
 
@@ -52,6 +73,11 @@ for (const { file, path, width, height, ready, act } of PICTURES) {
   await page.goto(server.url + path);
   await page.locator(ready).first().waitFor();
   await act?.(page);
+  if (path === "")
+    await page
+      .getByRole("button", { name: "Close" })
+      .click({ timeout: SETTLE })
+      .catch(() => {});
   await page.waitForTimeout(SETTLE);
   await page.screenshot({ path: fileURLToPath(new URL(file, folder)) });
   await page.close();

@@ -46,7 +46,9 @@ function contents(version) {
 async function archive(baseUrl) {
   const { version } = JSON.parse(readFileSync(join(ROOT, "package.json"), "utf8"));
   await build(baseUrl === undefined ? {} : { baseUrl });
-  execFileSync(process.execPath, ["--import", "tsx", "tools/starters.ts"], { cwd: ROOT, stdio: "inherit" });
+  for (const maker of ["tools/starters.ts", "tools/hostCheck.ts"]) {
+    execFileSync(process.execPath, ["--import", "tsx", maker], { cwd: ROOT, stdio: "inherit" });
+  }
   const files = contents(version);
   const zipped = Object.fromEntries(
     Object.entries(files).map(([name, bytes]) => [name, [bytes, { mtime: DATE, level: 9 }]]),

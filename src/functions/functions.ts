@@ -5,7 +5,7 @@ import { answer as answerCell } from "./host";
 /**
  * Volume of a round pot, up to the fill line
  * @customfunction CONTAINER_VOLUME CONTAINER_VOLUME
- * @helpurl https://localhost:3000/taskpane.html#CONTAINER_VOLUME
+ * @helpurl https://localhost:3000/reference/CONTAINER_VOLUME.html
  * @param {any[][]} top_diameter Inside diameter at the fill line (in or cm)
  * @param {any[][]} bottom_diameter Inside diameter at the bottom (in or cm)
  * @param {any[][]} height Inside height from the bottom to the fill line (in or cm)
@@ -24,7 +24,7 @@ export function CONTAINER_VOLUME(
 /**
  * Part of the substrate's volume that is water once the pot has drained
  * @customfunction CONTAINER_CAPACITY CONTAINER_CAPACITY
- * @helpurl https://localhost:3000/taskpane.html#CONTAINER_CAPACITY
+ * @helpurl https://localhost:3000/reference/CONTAINER_CAPACITY.html
  * @param {any[][]} wet_weight The substrate after soaking and free drainage, without the pot (lb or kg)
  * @param {any[][]} dry_weight The same substrate, dried in the oven, without the pot (lb or kg)
  * @param {any[][]} volume Substrate in the pot, to the fill line (gal or L)
@@ -38,7 +38,7 @@ export function CONTAINER_CAPACITY(wet_weight: any[][], dry_weight: any[][], vol
 /**
  * Part of the substrate's volume that is air once the pot has drained
  * @customfunction AIR_SPACE AIR_SPACE
- * @helpurl https://localhost:3000/taskpane.html#AIR_SPACE
+ * @helpurl https://localhost:3000/reference/AIR_SPACE.html
  * @param {any[][]} drained_volume Water that ran out of the saturated pot; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} container_volume Substrate in the pot, to the fill line, in the same unit (same unit)
  * @returns {any} Air space after drainage (fraction)
@@ -50,7 +50,7 @@ export function AIR_SPACE(drained_volume: any[][], container_volume: any[][]): a
 /**
  * Air, water, pores and density of a substrate from one core
  * @customfunction POROMETER_TEST POROMETER_TEST
- * @helpurl https://localhost:3000/taskpane.html#POROMETER_TEST
+ * @helpurl https://localhost:3000/reference/POROMETER_TEST.html
  * @param {any[][]} core_volume Inside volume of the core (mL)
  * @param {any[][]} drained_volume Water that ran out of the saturated core; 0 is a value, so leave no blank (mL)
  * @param {any[][]} wet_weight The substrate after soaking and free drainage, without the core (g)
@@ -69,7 +69,7 @@ export function POROMETER_TEST(
 /**
  * Water in the whole pot once it has drained
  * @customfunction WATER_HELD WATER_HELD
- * @helpurl https://localhost:3000/taskpane.html#WATER_HELD
+ * @helpurl https://localhost:3000/reference/WATER_HELD.html
  * @param {any[][]} volume Substrate in the pot, to the fill line (gal or L)
  * @param {any[][]} container_capacity Part of the volume that is water after free drainage (fraction)
  * @returns {any} Water held, in the unit of the volume (gal or L)
@@ -81,7 +81,7 @@ export function WATER_HELD(volume: any[][], container_capacity: any[][]): any {
 /**
  * Water in the drained pot that plants can take up
  * @customfunction AVAILABLE_WATER AVAILABLE_WATER
- * @helpurl https://localhost:3000/taskpane.html#AVAILABLE_WATER
+ * @helpurl https://localhost:3000/reference/AVAILABLE_WATER.html
  * @param {any[][]} volume Substrate in the pot, to the fill line (gal or L)
  * @param {any[][]} container_capacity Part of the volume that is water after free drainage (fraction)
  * @param {any[][]} unavailable_water Part of the volume that is water which plants cannot take up (fraction)
@@ -94,7 +94,7 @@ export function AVAILABLE_WATER(volume: any[][], container_capacity: any[][], un
 /**
  * Days that a full pot lasts until it is time to irrigate
  * @customfunction IRRIGATION_INTERVAL IRRIGATION_INTERVAL
- * @helpurl https://localhost:3000/taskpane.html#IRRIGATION_INTERVAL
+ * @helpurl https://localhost:3000/reference/IRRIGATION_INTERVAL.html
  * @param {any[][]} available_water Water in the full pot that plants can take up (gal or L)
  * @param {any[][]} depletion_fraction Part of the available water that may be used before it is time to irrigate (fraction)
  * @param {any[][]} daily_use Water that one plant uses in a day, in the same unit (gal or L)
@@ -107,7 +107,7 @@ export function IRRIGATION_INTERVAL(available_water: any[][], depletion_fraction
 /**
  * Water that a pot has lost or taken up between two weighings
  * @customfunction WATER_FROM_WEIGHT WATER_FROM_WEIGHT
- * @helpurl https://localhost:3000/taskpane.html#WATER_FROM_WEIGHT
+ * @helpurl https://localhost:3000/reference/WATER_FROM_WEIGHT.html
  * @param {any[][]} heavier_weight The wetter weighing, such as after drainage (lb or kg)
  * @param {any[][]} lighter_weight The drier weighing of the same pot, such as before the next irrigation (lb or kg)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -120,7 +120,7 @@ export function WATER_FROM_WEIGHT(heavier_weight: any[][], lighter_weight: any[]
 /**
  * Weight of a pot or tray at which to irrigate
  * @customfunction TARGET_WEIGHT TARGET_WEIGHT
- * @helpurl https://localhost:3000/taskpane.html#TARGET_WEIGHT
+ * @helpurl https://localhost:3000/reference/TARGET_WEIGHT.html
  * @param {any[][]} drained_weight Weight after soaking and free drainage, in any one unit (lb or kg)
  * @param {any[][]} dry_weight Weight of the same without the water, in the same unit (lb or kg)
  * @param {any[][]} fraction Part left when it is time to irrigate: of the water, or of the total weight (fraction)
@@ -134,7 +134,7 @@ export function TARGET_WEIGHT(drained_weight: any[][], dry_weight: any[][], frac
 /**
  * Area of a round pot's opening
  * @customfunction TOP_AREA TOP_AREA
- * @helpurl https://localhost:3000/taskpane.html#TOP_AREA
+ * @helpurl https://localhost:3000/reference/TOP_AREA.html
  * @param {any[][]} top_diameter Diameter of the pot's opening (in or cm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @returns {any} Area of the opening (ft2 or m2)
@@ -146,7 +146,7 @@ export function TOP_AREA(top_diameter: any[][], units: any[][]): any {
 /**
  * Depth at which a volume of water would stand on a round pot's top
  * @customfunction WATER_DEPTH WATER_DEPTH
- * @helpurl https://localhost:3000/taskpane.html#WATER_DEPTH
+ * @helpurl https://localhost:3000/reference/WATER_DEPTH.html
  * @param {any[][]} volume Water for one pot (gal or L)
  * @param {any[][]} top_diameter Diameter of the pot's opening (in or cm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -159,7 +159,7 @@ export function WATER_DEPTH(volume: any[][], top_diameter: any[][], units: any[]
 /**
  * Ground that one plant takes up on the bed or bench
  * @customfunction PLANT_SPACING_AREA PLANT_SPACING_AREA
- * @helpurl https://localhost:3000/taskpane.html#PLANT_SPACING_AREA
+ * @helpurl https://localhost:3000/reference/PLANT_SPACING_AREA.html
  * @param {any[][]} in_row From centre to centre along the row; the side of a triangle (in or cm)
  * @param {any[][]} between_rows From row to row, at right angles; may be blank for a triangle (in or cm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -173,7 +173,7 @@ export function PLANT_SPACING_AREA(in_row: any[][], between_rows: any[][], units
 /**
  * Reference evapotranspiration of a day from temperature, humidity, wind and sun
  * @customfunction ET0_PENMAN_MONTEITH ET0_PENMAN_MONTEITH
- * @helpurl https://localhost:3000/taskpane.html#ET0_PENMAN_MONTEITH
+ * @helpurl https://localhost:3000/reference/ET0_PENMAN_MONTEITH.html
  * @param {any[][]} tmax Highest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} tmin Lowest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} rh_max Highest relative humidity of the day, 1 to 100 (%)
@@ -218,7 +218,7 @@ export function ET0_PENMAN_MONTEITH(
 /**
  * Reference evapotranspiration of a day from its highest and lowest temperature
  * @customfunction ET0_HARGREAVES ET0_HARGREAVES
- * @helpurl https://localhost:3000/taskpane.html#ET0_HARGREAVES
+ * @helpurl https://localhost:3000/reference/ET0_HARGREAVES.html
  * @param {any[][]} tmax Highest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} tmin Lowest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
@@ -233,7 +233,7 @@ export function ET0_HARGREAVES(tmax: any[][], tmin: any[][], latitude: any[][], 
 /**
  * Reference evapotranspiration of every day of a weather table in one call
  * @customfunction ET0_TABLE ET0_TABLE
- * @helpurl https://localhost:3000/taskpane.html#ET0_TABLE
+ * @helpurl https://localhost:3000/reference/ET0_TABLE.html
  * @param {any[][]} weather One row a day, 3 or 7 columns, in date order or not
  * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} elevation Elevation above sea level; 0 is a value, so leave no blank (ft or m)
@@ -247,7 +247,7 @@ export function ET0_TABLE(weather: any[][], latitude: any[][], elevation: any[][
 /**
  * Reference evapotranspiration inside an unheated plastic house from the sun outside
  * @customfunction ET0_GREENHOUSE ET0_GREENHOUSE
- * @helpurl https://localhost:3000/taskpane.html#ET0_GREENHOUSE
+ * @helpurl https://localhost:3000/reference/ET0_GREENHOUSE.html
  * @param {any[][]} solar_radiation Solar radiation of the day outside the house (MJ/m2/day)
  * @param {any[][]} transmission Part of the outside radiation that reaches the crop (fraction)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
@@ -261,7 +261,7 @@ export function ET0_GREENHOUSE(solar_radiation: any[][], transmission: any[][], 
 /**
  * Solar radiation of a day before the air takes its part
  * @customfunction EXTRATERRESTRIAL_RADIATION EXTRATERRESTRIAL_RADIATION
- * @helpurl https://localhost:3000/taskpane.html#EXTRATERRESTRIAL_RADIATION
+ * @helpurl https://localhost:3000/reference/EXTRATERRESTRIAL_RADIATION.html
  * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
  * @returns {any} Radiation of the day above the atmosphere (MJ/m2/day)
@@ -273,7 +273,7 @@ export function EXTRATERRESTRIAL_RADIATION(latitude: any[][], date: any[][]): an
 /**
  * Hours from sunrise to sunset
  * @customfunction DAYLIGHT_HOURS DAYLIGHT_HOURS
- * @helpurl https://localhost:3000/taskpane.html#DAYLIGHT_HOURS
+ * @helpurl https://localhost:3000/reference/DAYLIGHT_HOURS.html
  * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
  * @returns {any} Length of the day (h)
@@ -285,7 +285,7 @@ export function DAYLIGHT_HOURS(latitude: any[][], date: any[][]): any {
 /**
  * Solar radiation of a day from its hours of bright sunshine
  * @customfunction SOLAR_FROM_SUNSHINE SOLAR_FROM_SUNSHINE
- * @helpurl https://localhost:3000/taskpane.html#SOLAR_FROM_SUNSHINE
+ * @helpurl https://localhost:3000/reference/SOLAR_FROM_SUNSHINE.html
  * @param {any[][]} sunshine_hours Bright sunshine of the day; 0 is a value, so leave no blank (h)
  * @param {any[][]} latitude Latitude in degrees and decimals, south negative; 0 is a value, so leave no blank (degrees)
  * @param {any[][]} date Day, as a date of the sheet; of a date with a time the whole part counts (date)
@@ -298,7 +298,7 @@ export function SOLAR_FROM_SUNSHINE(sunshine_hours: any[][], latitude: any[][], 
 /**
  * Strength with which the air of a day draws water from leaves
  * @customfunction VAPOR_PRESSURE_DEFICIT VAPOR_PRESSURE_DEFICIT
- * @helpurl https://localhost:3000/taskpane.html#VAPOR_PRESSURE_DEFICIT
+ * @helpurl https://localhost:3000/reference/VAPOR_PRESSURE_DEFICIT.html
  * @param {any[][]} tmax Highest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} tmin Lowest air temperature of the day; 0 is a value, so leave no blank (F or C)
  * @param {any[][]} rh_max Highest relative humidity of the day, 1 to 100 (%)
@@ -319,7 +319,7 @@ export function VAPOR_PRESSURE_DEFICIT(
 /**
  * Wind at 2 m from the wind of a higher or lower mast
  * @customfunction WIND_AT_2M WIND_AT_2M
- * @helpurl https://localhost:3000/taskpane.html#WIND_AT_2M
+ * @helpurl https://localhost:3000/reference/WIND_AT_2M.html
  * @param {any[][]} wind_speed Mean wind of the day; 0 is a value, so leave no blank (mph or m/s)
  * @param {any[][]} height Height of the anemometer above the ground (ft or m)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -332,7 +332,7 @@ export function WIND_AT_2M(wind_speed: any[][], height: any[][], units: any[][])
 /**
  * Factor from the evaporation of a Class A pan to reference evapotranspiration
  * @customfunction PAN_COEFFICIENT PAN_COEFFICIENT
- * @helpurl https://localhost:3000/taskpane.html#PAN_COEFFICIENT
+ * @helpurl https://localhost:3000/reference/PAN_COEFFICIENT.html
  * @param {any[][]} surroundings Ground upwind of the pan: "green" short green plants, "dry" bare dry ground
  * @param {any[][]} fetch How far that ground reaches upwind of the pan (ft or m)
  * @param {any[][]} wind_speed Mean wind of the day at 2 m (6.56 ft) (mph or m/s)
@@ -353,7 +353,7 @@ export function PAN_COEFFICIENT(
 /**
  * A plant's water use against the reference, from a weighed pot
  * @customfunction CROP_COEFFICIENT CROP_COEFFICIENT
- * @helpurl https://localhost:3000/taskpane.html#CROP_COEFFICIENT
+ * @helpurl https://localhost:3000/reference/CROP_COEFFICIENT.html
  * @param {any[][]} measured_use Water that one plant used in the day, from two weighings (gal or L)
  * @param {any[][]} reference_et Reference evapotranspiration of the day (in or mm)
  * @param {any[][]} area_per_plant Area per plant on which the coefficient is to be based (ft2 or m2)
@@ -372,7 +372,7 @@ export function CROP_COEFFICIENT(
 /**
  * Water that one plant uses on this day
  * @customfunction PLANT_WATER_DEMAND PLANT_WATER_DEMAND
- * @helpurl https://localhost:3000/taskpane.html#PLANT_WATER_DEMAND
+ * @helpurl https://localhost:3000/reference/PLANT_WATER_DEMAND.html
  * @param {any[][]} reference_et Reference evapotranspiration of the day (in or mm)
  * @param {any[][]} crop_coefficient Crop coefficient, on the same area (factor)
  * @param {any[][]} area_per_plant Area per plant on which the coefficient is based (ft2 or m2)
@@ -393,7 +393,7 @@ export function PLANT_WATER_DEMAND(
 /**
  * Rain that goes into one pot
  * @customfunction EFFECTIVE_RAIN EFFECTIVE_RAIN
- * @helpurl https://localhost:3000/taskpane.html#EFFECTIVE_RAIN
+ * @helpurl https://localhost:3000/reference/EFFECTIVE_RAIN.html
  * @param {any[][]} rain Rain of the day in the gauge; 0 is a value, so leave no blank (in or mm)
  * @param {any[][]} top_diameter Diameter of the pot's opening (in or cm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -414,7 +414,7 @@ export function EFFECTIVE_RAIN(
 /**
  * Water that the pot lacks, day by day, and when to irrigate
  * @customfunction WATER_BALANCE WATER_BALANCE
- * @helpurl https://localhost:3000/taskpane.html#WATER_BALANCE
+ * @helpurl https://localhost:3000/reference/WATER_BALANCE.html
  * @param {any[][]} et Use of each day, one row a day (same unit)
  * @param {any[][]} rain Rain that counts on each day; a blank is 0 (same unit)
  * @param {any[][]} irrigation Irrigation that the pot kept on each day; a blank is 0 (same unit)
@@ -437,7 +437,7 @@ export function WATER_BALANCE(
 /**
  * What a dripper or spray stake really gives, from a catch in mL
  * @customfunction EMITTER_FLOW EMITTER_FLOW
- * @helpurl https://localhost:3000/taskpane.html#EMITTER_FLOW
+ * @helpurl https://localhost:3000/reference/EMITTER_FLOW.html
  * @param {any[][]} catch_ml Water caught under one emitter, mL; 0 is a value, so leave no blank (mL)
  * @param {any[][]} seconds Seconds for which the water was caught (s)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -450,7 +450,7 @@ export function EMITTER_FLOW(catch_ml: any[][], seconds: any[][], units: any[][]
 /**
  * What a hose, valve or pump really gives, from the seconds it takes to fill a bucket
  * @customfunction BUCKET_FLOW BUCKET_FLOW
- * @helpurl https://localhost:3000/taskpane.html#BUCKET_FLOW
+ * @helpurl https://localhost:3000/reference/BUCKET_FLOW.html
  * @param {any[][]} volume Water caught (gal or L)
  * @param {any[][]} seconds Seconds for which the water was caught (s)
  * @returns {any} Flow per minute, in the unit of the volume (gal/min or L/min)
@@ -462,7 +462,7 @@ export function BUCKET_FLOW(volume: any[][], seconds: any[][]): any {
 /**
  * How fast overhead sprinklers put water down, from nozzle flow and spacing
  * @customfunction APPLICATION_RATE APPLICATION_RATE
- * @helpurl https://localhost:3000/taskpane.html#APPLICATION_RATE
+ * @helpurl https://localhost:3000/reference/APPLICATION_RATE.html
  * @param {any[][]} nozzle_flow Flow of one full-circle nozzle (gal/min or L/min)
  * @param {any[][]} spacing_along Distance between nozzles along the row; the side of the triangle in "triangle" (ft or m)
  * @param {any[][]} spacing_between Distance between rows; in "triangle" blank or equal to spacing_along (ft or m)
@@ -483,7 +483,7 @@ export function APPLICATION_RATE(
 /**
  * How fast overhead water really comes down, from catch cans
  * @customfunction CATCH_RATE CATCH_RATE
- * @helpurl https://localhost:3000/taskpane.html#CATCH_RATE
+ * @helpurl https://localhost:3000/reference/CATCH_RATE.html
  * @param {any[][]} catches_ml Water in each can, mL; a range of any shape (mL)
  * @param {any[][]} can_diameter Inside diameter of the mouth of a can (in or cm)
  * @param {any[][]} minutes Minutes for which the water ran over the cans (min)
@@ -504,7 +504,7 @@ export function CATCH_RATE(
 /**
  * How evenly water is spread: the driest quarter against the mean
  * @customfunction DU_LOW_QUARTER DU_LOW_QUARTER
- * @helpurl https://localhost:3000/taskpane.html#DU_LOW_QUARTER
+ * @helpurl https://localhost:3000/reference/DU_LOW_QUARTER.html
  * @param {any[][]} readings Catches or flows, all in one unit; a range of any shape (same unit)
  * @param {any[][]} [zeros] What a blank or 0 is: "error" names the cell, "count" takes it as a reading of 0, "skip" leaves it out
  * @returns {any} Low-quarter distribution uniformity (fraction)
@@ -516,7 +516,7 @@ export function DU_LOW_QUARTER(readings: any[][], zeros?: any[][]): any {
 /**
  * How evenly sprinklers spread water: all deviations from the mean, wet and dry alike
  * @customfunction CU_CHRISTIANSEN CU_CHRISTIANSEN
- * @helpurl https://localhost:3000/taskpane.html#CU_CHRISTIANSEN
+ * @helpurl https://localhost:3000/reference/CU_CHRISTIANSEN.html
  * @param {any[][]} readings Catches or flows, all in one unit; a range of any shape (same unit)
  * @param {any[][]} [zeros] What a blank or 0 is: "error" names the cell, "count" takes it as a reading of 0, "skip" leaves it out
  * @returns {any} Christiansen's coefficient of uniformity (fraction)
@@ -528,7 +528,7 @@ export function CU_CHRISTIANSEN(readings: any[][], zeros?: any[][]): any {
 /**
  * How alike drippers or stakes run: 1 minus their coefficient of variation
  * @customfunction STATISTICAL_UNIFORMITY STATISTICAL_UNIFORMITY
- * @helpurl https://localhost:3000/taskpane.html#STATISTICAL_UNIFORMITY
+ * @helpurl https://localhost:3000/reference/STATISTICAL_UNIFORMITY.html
  * @param {any[][]} readings Catches or flows, all in one unit; a range of any shape (same unit)
  * @param {any[][]} [zeros] What a blank or 0 is: "error" names the cell, "count" takes it as a reading of 0, "skip" leaves it out
  * @returns {any} Statistical uniformity (fraction)
@@ -540,7 +540,7 @@ export function STATISTICAL_UNIFORMITY(readings: any[][], zeros?: any[][]): any 
 /**
  * How even a drip design can be, from emitter make and pressure
  * @customfunction EMISSION_UNIFORMITY EMISSION_UNIFORMITY
- * @helpurl https://localhost:3000/taskpane.html#EMISSION_UNIFORMITY
+ * @helpurl https://localhost:3000/reference/EMISSION_UNIFORMITY.html
  * @param {any[][]} variation Maker's coefficient of variation of new emitters; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} emitters_per_plant Emitters that serve one plant (count)
  * @param {any[][]} flow_min Flow of an emitter at the lowest pressure of the zone (gal/h or L/h)
@@ -559,7 +559,7 @@ export function EMISSION_UNIFORMITY(
 /**
  * How even a whole catch test or emitter test is, in one table: means, extremes, Cv, DU and CU
  * @customfunction UNIFORMITY_AUDIT UNIFORMITY_AUDIT
- * @helpurl https://localhost:3000/taskpane.html#UNIFORMITY_AUDIT
+ * @helpurl https://localhost:3000/reference/UNIFORMITY_AUDIT.html
  * @param {any[][]} readings Catches or flows, all in one unit; a range of any shape (same unit)
  * @param {any[][]} [zeros] What a blank or 0 is: "error" names the cell, "count" takes it as a reading of 0, "skip" leaves it out
  * @returns {any[][]} Nine rows: readings used, blanks or zeros met, mean, low-quarter mean, min, max, Cv, DU, CU
@@ -571,7 +571,7 @@ export function UNIFORMITY_AUDIT(readings: any[][], zeros?: any[][]): any[][] {
 /**
  * How many emitters of a zone give nothing, too little, what they should, or too much
  * @customfunction EMITTER_SURVEY EMITTER_SURVEY
- * @helpurl https://localhost:3000/taskpane.html#EMITTER_SURVEY
+ * @helpurl https://localhost:3000/reference/EMITTER_SURVEY.html
  * @param {any[][]} flows Measured flows, one cell an emitter; blank or 0 is no flow; a range of any shape (gal/h or L/h)
  * @param {any[][]} rated_flow Flow that the emitter should give at this pressure, in the same unit (gal/h or L/h)
  * @param {any[][]} [low] Lower edge of the band, as a ratio to the rated flow (factor)
@@ -585,7 +585,7 @@ export function EMITTER_SURVEY(flows: any[][], rated_flow: any[][], low?: any[][
 /**
  * How much longer to run an uneven zone where roots share the ground
  * @customfunction RUN_TIME_MULTIPLIER RUN_TIME_MULTIPLIER
- * @helpurl https://localhost:3000/taskpane.html#RUN_TIME_MULTIPLIER
+ * @helpurl https://localhost:3000/reference/RUN_TIME_MULTIPLIER.html
  * @param {any[][]} uniformity Low-quarter uniformity of the zone (fraction)
  * @returns {any} Factor on the run time of a perfectly even zone (factor)
  */
@@ -596,7 +596,7 @@ export function RUN_TIME_MULTIPLIER(uniformity: any[][]): any {
 /**
  * Part of the water that entered the pot and ran out below
  * @customfunction LEACHING_FRACTION LEACHING_FRACTION
- * @helpurl https://localhost:3000/taskpane.html#LEACHING_FRACTION
+ * @helpurl https://localhost:3000/reference/LEACHING_FRACTION.html
  * @param {any[][]} leachate Water caught below the pot; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} applied Water that entered the pot, in the same unit (same unit)
  * @returns {any} Leaching fraction (fraction)
@@ -608,7 +608,7 @@ export function LEACHING_FRACTION(leachate: any[][], applied: any[][]): any {
 /**
  * Leaching fraction of a block from a log of pots, and how far the pots differ
  * @customfunction LEACHING_SUMMARY LEACHING_SUMMARY
- * @helpurl https://localhost:3000/taskpane.html#LEACHING_SUMMARY
+ * @helpurl https://localhost:3000/reference/LEACHING_SUMMARY.html
  * @param {any[][]} leachates Water caught below each pot, one row a pot; a dry saucer is 0 (same unit)
  * @param {any[][]} applieds Water that entered each pot, in the same unit, one row a pot (same unit)
  * @param {any[][]} [zeros] A blank or 0 leachate: "count" takes it as a dry saucer, "error" names the cell, "skip" leaves the pot out
@@ -621,7 +621,7 @@ export function LEACHING_SUMMARY(leachates: any[][], applieds: any[][], zeros?: 
 /**
  * New run time from a leaching test
  * @customfunction RUN_MINUTES_FROM_LEACHING RUN_MINUTES_FROM_LEACHING
- * @helpurl https://localhost:3000/taskpane.html#RUN_MINUTES_FROM_LEACHING
+ * @helpurl https://localhost:3000/reference/RUN_MINUTES_FROM_LEACHING.html
  * @param {any[][]} minutes_now Run time of the test (min)
  * @param {any[][]} measured Leaching fraction measured at that run time; 0 or blank has no answer (fraction)
  * @param {any[][]} target Leaching fraction wanted; 0 is a value, so leave no blank (fraction)
@@ -634,7 +634,7 @@ export function RUN_MINUTES_FROM_LEACHING(minutes_now: any[][], measured: any[][
 /**
  * Part of the water that must leach to keep the soil's salt at what the crop tolerates
  * @customfunction LEACHING_REQUIREMENT LEACHING_REQUIREMENT
- * @helpurl https://localhost:3000/taskpane.html#LEACHING_REQUIREMENT
+ * @helpurl https://localhost:3000/reference/LEACHING_REQUIREMENT.html
  * @param {any[][]} ec_water EC of the water as applied, its feed included (mS/cm)
  * @param {any[][]} ec_threshold EC of the soil's saturation extract that the crop tolerates (mS/cm)
  * @returns {any} Leaching requirement, a part of the water applied (fraction)
@@ -646,7 +646,7 @@ export function LEACHING_REQUIREMENT(ec_water: any[][], ec_threshold: any[][]): 
 /**
  * Leaching fraction from the EC of the water applied and of the leachate
  * @customfunction LEACHING_FROM_EC LEACHING_FROM_EC
- * @helpurl https://localhost:3000/taskpane.html#LEACHING_FROM_EC
+ * @helpurl https://localhost:3000/reference/LEACHING_FROM_EC.html
  * @param {any[][]} ec_applied EC of the water as applied, its feed included (mS/cm)
  * @param {any[][]} ec_leachate EC of the leachate, or the highest that the crop tolerates (mS/cm)
  * @returns {any} Leaching fraction (fraction)
@@ -658,7 +658,7 @@ export function LEACHING_FROM_EC(ec_applied: any[][], ec_leachate: any[][]): any
 /**
  * Weight of an element that leaves the pots with the leachate
  * @customfunction NUTRIENT_LEACHED NUTRIENT_LEACHED
- * @helpurl https://localhost:3000/taskpane.html#NUTRIENT_LEACHED
+ * @helpurl https://localhost:3000/reference/NUTRIENT_LEACHED.html
  * @param {any[][]} applied_volume Feed that entered the pots, over the time in question (gal or L)
  * @param {any[][]} leaching_fraction Pooled leaching fraction of the block; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} ppm Element in the leachate in mg/L; take that of the feed where the leachate was not tested (ppm)
@@ -677,7 +677,7 @@ export function NUTRIENT_LEACHED(
 /**
  * Water to give so that the pots keep what the plants need
  * @customfunction GROSS_WATER GROSS_WATER
- * @helpurl https://localhost:3000/taskpane.html#GROSS_WATER
+ * @helpurl https://localhost:3000/reference/GROSS_WATER.html
  * @param {any[][]} net Water that the plant needs (gal or L)
  * @param {any[][]} leaching_fraction Leaching fraction wanted; 0 is a value, so leave no blank (fraction)
  * @param {any[][]} uniformity Low-quarter uniformity of the zone (fraction)
@@ -691,7 +691,7 @@ export function GROSS_WATER(net: any[][], leaching_fraction: any[][], uniformity
 /**
  * Minutes to give each plant its water
  * @customfunction RUN_MINUTES RUN_MINUTES
- * @helpurl https://localhost:3000/taskpane.html#RUN_MINUTES
+ * @helpurl https://localhost:3000/reference/RUN_MINUTES.html
  * @param {any[][]} volume_per_plant Gross water for one plant at this irrigation (gal or L)
  * @param {any[][]} emitter_flow Measured flow of one emitter, in the same volume unit per hour (gal/h or L/h)
  * @param {any[][]} [emitters_per_plant] Emitters that serve one plant (count)
@@ -704,7 +704,7 @@ export function RUN_MINUTES(volume_per_plant: any[][], emitter_flow: any[][], em
 /**
  * Minutes for the day's weather in one call: demand, gross water and run time
  * @customfunction RUN_MINUTES_FROM_ET RUN_MINUTES_FROM_ET
- * @helpurl https://localhost:3000/taskpane.html#RUN_MINUTES_FROM_ET
+ * @helpurl https://localhost:3000/reference/RUN_MINUTES_FROM_ET.html
  * @param {any[][]} reference_et Reference evapotranspiration of the day (in or mm)
  * @param {any[][]} crop_coefficient Crop coefficient, on the same area (factor)
  * @param {any[][]} area_per_plant Area per plant on which the coefficient is based (ft2 or m2)
@@ -743,7 +743,7 @@ export function RUN_MINUTES_FROM_ET(
 /**
  * Part of overhead water that falls on the pots, not between them
  * @customfunction INTERCEPTION_FRACTION INTERCEPTION_FRACTION
- * @helpurl https://localhost:3000/taskpane.html#INTERCEPTION_FRACTION
+ * @helpurl https://localhost:3000/reference/INTERCEPTION_FRACTION.html
  * @param {any[][]} top_diameter Outside diameter of the pot at the rim (in or cm)
  * @param {any[][]} area_per_plant Ground that one pot takes up, from centre to centre (ft2 or m2)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -756,7 +756,7 @@ export function INTERCEPTION_FRACTION(top_diameter: any[][], area_per_plant: any
 /**
  * Overhead water that a pot gets with its plant, against an empty pot
  * @customfunction CAPTURE_FACTOR CAPTURE_FACTOR
- * @helpurl https://localhost:3000/taskpane.html#CAPTURE_FACTOR
+ * @helpurl https://localhost:3000/reference/CAPTURE_FACTOR.html
  * @param {any[][]} water_with_plant Water that entered the pot with its plant, kept and leached together (same unit)
  * @param {any[][]} water_empty_pot Water that an empty pot of the same opening caught, in the same unit (same unit)
  * @returns {any} Capture factor (factor)
@@ -768,7 +768,7 @@ export function CAPTURE_FACTOR(water_with_plant: any[][], water_empty_pot: any[]
 /**
  * Depth that sprinklers or a boom must give so that each pot gets its water
  * @customfunction OVERHEAD_DEPTH OVERHEAD_DEPTH
- * @helpurl https://localhost:3000/taskpane.html#OVERHEAD_DEPTH
+ * @helpurl https://localhost:3000/reference/OVERHEAD_DEPTH.html
  * @param {any[][]} net_per_plant Water that one plant uses (gal or L)
  * @param {any[][]} top_diameter Diameter of the pot's opening (in or cm)
  * @param {any[][]} capture_factor Water that the pot catches with its plant over what it catches without (factor)
@@ -798,7 +798,7 @@ export function OVERHEAD_DEPTH(
 /**
  * Minutes that sprinklers take to give a depth
  * @customfunction OVERHEAD_RUN_MINUTES OVERHEAD_RUN_MINUTES
- * @helpurl https://localhost:3000/taskpane.html#OVERHEAD_RUN_MINUTES
+ * @helpurl https://localhost:3000/reference/OVERHEAD_RUN_MINUTES.html
  * @param {any[][]} depth Gross depth to give (in or mm)
  * @param {any[][]} application_rate Measured rate of the sprinklers, in the same unit per hour (in/h or mm/h)
  * @returns {any} Run time (min)
@@ -810,7 +810,7 @@ export function OVERHEAD_RUN_MINUTES(depth: any[][], application_rate: any[][]):
 /**
  * Minutes for a drip line that lies over the pot tops
  * @customfunction DRIP_LINE_RUN_MINUTES DRIP_LINE_RUN_MINUTES
- * @helpurl https://localhost:3000/taskpane.html#DRIP_LINE_RUN_MINUTES
+ * @helpurl https://localhost:3000/reference/DRIP_LINE_RUN_MINUTES.html
  * @param {any[][]} volume_per_plant Gross water for one plant at this irrigation (gal or L)
  * @param {any[][]} emitter_flow Measured flow of one emitter, in the same volume unit per hour (gal/h or L/h)
  * @param {any[][]} emitter_spacing From one emitter to the next; not read when aligned_emitters is above 0 (in or cm)
@@ -840,7 +840,7 @@ export function DRIP_LINE_RUN_MINUTES(
 /**
  * Start and stop of each pulse when the day's water is given in parts
  * @customfunction PULSE_SCHEDULE PULSE_SCHEDULE
- * @helpurl https://localhost:3000/taskpane.html#PULSE_SCHEDULE
+ * @helpurl https://localhost:3000/reference/PULSE_SCHEDULE.html
  * @param {any[][]} total_minutes Run time of the day, without filling the line (min)
  * @param {any[][]} pulses Number of pulses (count)
  * @param {any[][]} rest_minutes Rest from the stop of one pulse to the start of the next; 0 is a value, so leave no blank (min)
@@ -861,7 +861,7 @@ export function PULSE_SCHEDULE(
 /**
  * Flow that a zone draws while it runs, per minute
  * @customfunction ZONE_FLOW ZONE_FLOW
- * @helpurl https://localhost:3000/taskpane.html#ZONE_FLOW
+ * @helpurl https://localhost:3000/reference/ZONE_FLOW.html
  * @param {any[][]} plants Plants of the zone (count)
  * @param {any[][]} emitters_per_plant Emitters that serve one plant (count)
  * @param {any[][]} emitter_flow Measured flow of one emitter, in the same volume unit per hour (gal/h or L/h)
@@ -874,7 +874,7 @@ export function ZONE_FLOW(plants: any[][], emitters_per_plant: any[][], emitter_
 /**
  * Equal zones that the supply carries at the same time
  * @customfunction ZONES_AT_ONCE ZONES_AT_ONCE
- * @helpurl https://localhost:3000/taskpane.html#ZONES_AT_ONCE
+ * @helpurl https://localhost:3000/reference/ZONES_AT_ONCE.html
  * @param {any[][]} supply_flow Flow that the supply holds at the pressure that the zones need (gal/min or L/min)
  * @param {any[][]} zone_flow Flow of one zone, in the same unit (gal/min or L/min)
  * @returns {any} Whole zones at once; 0 where one zone is too big (count)
@@ -886,7 +886,7 @@ export function ZONES_AT_ONCE(supply_flow: any[][], zone_flow: any[][]): any {
 /**
  * Start and stop of each zone, so that the supply is never asked for more than it gives
  * @customfunction ZONE_SEQUENCE ZONE_SEQUENCE
- * @helpurl https://localhost:3000/taskpane.html#ZONE_SEQUENCE
+ * @helpurl https://localhost:3000/reference/ZONE_SEQUENCE.html
  * @param {any[][]} zone_names Names of the zones in the order in which they may run
  * @param {any[][]} minutes Run time of each zone for the whole round (min)
  * @param {any[][]} flows Flow of each zone, in the unit of the supply (gal/min or L/min)
@@ -919,7 +919,7 @@ export function ZONE_SEQUENCE(
 /**
  * Minutes until an empty line is full and its far end gets water
  * @customfunction LINE_FILL_MINUTES LINE_FILL_MINUTES
- * @helpurl https://localhost:3000/taskpane.html#LINE_FILL_MINUTES
+ * @helpurl https://localhost:3000/reference/LINE_FILL_MINUTES.html
  * @param {any[][]} pipe_length Length of pipe of this size (ft or m)
  * @param {any[][]} inside_diameter Inside diameter, from the pipe's table or a caliper; never the nominal size (in or mm)
  * @param {any[][]} fill_flow Flow into the line while it fills (gal/min or L/min)
@@ -938,7 +938,7 @@ export function LINE_FILL_MINUTES(
 /**
  * Depth that one pass of a boom gives
  * @customfunction BOOM_DEPTH BOOM_DEPTH
- * @helpurl https://localhost:3000/taskpane.html#BOOM_DEPTH
+ * @helpurl https://localhost:3000/reference/BOOM_DEPTH.html
  * @param {any[][]} boom_flow Flow of the whole boom, all nozzles together (gal/min or L/min)
  * @param {any[][]} travel_speed Speed of the boom while it waters (ft/min or m/min)
  * @param {any[][]} swath_width Width that the boom waters (ft or m)
@@ -952,7 +952,7 @@ export function BOOM_DEPTH(boom_flow: any[][], travel_speed: any[][], swath_widt
 /**
  * Passes, minutes and water of a boom for every section of a house
  * @customfunction BOOM_PLAN BOOM_PLAN
- * @helpurl https://localhost:3000/taskpane.html#BOOM_PLAN
+ * @helpurl https://localhost:3000/reference/BOOM_PLAN.html
  * @param {any[][]} section_names Names of the sections in the order in which the boom meets them
  * @param {any[][]} depths Gross depth wanted on each section; 0 is passed over dry (in or mm)
  * @param {any[][]} lengths Length of each section along the rails (ft or m)
@@ -985,7 +985,7 @@ export function BOOM_PLAN(
 /**
  * Water that fills a capillary mat again
  * @customfunction MAT_RECHARGE MAT_RECHARGE
- * @helpurl https://localhost:3000/taskpane.html#MAT_RECHARGE
+ * @helpurl https://localhost:3000/reference/MAT_RECHARGE.html
  * @param {any[][]} mat_area Area of the whole mat (ft2 or m2)
  * @param {any[][]} wet_weight Weight of the square, soaked and drained (lb or kg)
  * @param {any[][]} dry_weight Weight of the same square, dry (lb or kg)
@@ -1008,7 +1008,7 @@ export function MAT_RECHARGE(
 /**
  * Water that stands on a bench or floor when it is flooded
  * @customfunction FLOOD_VOLUME FLOOD_VOLUME
- * @helpurl https://localhost:3000/taskpane.html#FLOOD_VOLUME
+ * @helpurl https://localhost:3000/reference/FLOOD_VOLUME.html
  * @param {any[][]} bench_area Area inside the rim that the water covers (ft2 or m2)
  * @param {any[][]} flood_depth Depth of the standing water (in or mm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -1029,7 +1029,7 @@ export function FLOOD_VOLUME(
 /**
  * Minutes that the pump takes to flood a bench
  * @customfunction FILL_MINUTES FILL_MINUTES
- * @helpurl https://localhost:3000/taskpane.html#FILL_MINUTES
+ * @helpurl https://localhost:3000/reference/FILL_MINUTES.html
  * @param {any[][]} volume Standing water on the full bench (gal or L)
  * @param {any[][]} fill_flow Flow that reaches the bench, in the same volume unit per minute (gal/min or L/min)
  * @param {any[][]} [uptake] What all pots of the bench take up, in the same unit; 0 is none (gal or L)
@@ -1042,7 +1042,7 @@ export function FILL_MINUTES(volume: any[][], fill_flow: any[][], uptake?: any[]
 /**
  * Fill and drain of each bench, and whether the tank lasts through the round
  * @customfunction FLOOD_SCHEDULE FLOOD_SCHEDULE
- * @helpurl https://localhost:3000/taskpane.html#FLOOD_SCHEDULE
+ * @helpurl https://localhost:3000/reference/FLOOD_SCHEDULE.html
  * @param {any[][]} bench_names Names of the benches in the order in which they are flooded
  * @param {any[][]} flood_volumes Standing water of each full bench, one row a bench (gal or L)
  * @param {any[][]} uptakes What the pots of each bench take up, in the same unit; 0 is a value, so leave no blank (gal or L)
@@ -1084,7 +1084,7 @@ export function FLOOD_SCHEDULE(
 /**
  * Size of the tank that the flood water comes from and runs back to
  * @customfunction RECIRCULATION_TANK RECIRCULATION_TANK
- * @helpurl https://localhost:3000/taskpane.html#RECIRCULATION_TANK
+ * @helpurl https://localhost:3000/reference/RECIRCULATION_TANK.html
  * @param {any[][]} flood_volume Standing water on one full bench (gal or L)
  * @param {any[][]} benches_holding_water The most benches that hold water at once: filling, soaking or draining (count)
  * @param {any[][]} uptake_until_topup What the pots of all benches take up until the tank is topped up; 0 is a value, so leave no blank (gal or L)
@@ -1111,7 +1111,7 @@ export function RECIRCULATION_TANK(
 /**
  * Water in an upright round tank
  * @customfunction TANK_VOLUME TANK_VOLUME
- * @helpurl https://localhost:3000/taskpane.html#TANK_VOLUME
+ * @helpurl https://localhost:3000/reference/TANK_VOLUME.html
  * @param {any[][]} diameter Inside diameter (ft or m)
  * @param {any[][]} depth Depth of the water (ft or m)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -1124,7 +1124,7 @@ export function TANK_VOLUME(diameter: any[][], depth: any[][], units: any[][]): 
 /**
  * Water that a roof or a bed of plastic brings in from a rain
  * @customfunction RAIN_HARVEST RAIN_HARVEST
- * @helpurl https://localhost:3000/taskpane.html#RAIN_HARVEST
+ * @helpurl https://localhost:3000/reference/RAIN_HARVEST.html
  * @param {any[][]} area Footprint that the rain is collected from (ft2 or m2)
  * @param {any[][]} rain Rain of a storm, a month or a year; 0 is a value, so leave no blank (in or mm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -1138,7 +1138,7 @@ export function RAIN_HARVEST(area: any[][], rain: any[][], units: any[][], coeff
 /**
  * Days that a pond or tank lasts
  * @customfunction DAYS_OF_STORAGE DAYS_OF_STORAGE
- * @helpurl https://localhost:3000/taskpane.html#DAYS_OF_STORAGE
+ * @helpurl https://localhost:3000/reference/DAYS_OF_STORAGE.html
  * @param {any[][]} usable_volume Water that can be pumped from the store (gal or L)
  * @param {any[][]} daily_use Use of a day, in the same unit (gal or L)
  * @param {any[][]} [daily_loss] Evaporation and seepage of a day; 0 is none (gal or L)
@@ -1157,7 +1157,7 @@ export function DAYS_OF_STORAGE(
 /**
  * Flow that the well or the main must bring on the hottest day
  * @customfunction PEAK_SUPPLY_FLOW PEAK_SUPPLY_FLOW
- * @helpurl https://localhost:3000/taskpane.html#PEAK_SUPPLY_FLOW
+ * @helpurl https://localhost:3000/reference/PEAK_SUPPLY_FLOW.html
  * @param {any[][]} area Area that is irrigated (ft2 or m2)
  * @param {any[][]} depth Gross water of the hottest day, as a depth over the area (in/day or mm/day)
  * @param {any[][]} hours_per_day Hours of the day in which water runs (h)
@@ -1171,7 +1171,7 @@ export function PEAK_SUPPLY_FLOW(area: any[][], depth: any[][], hours_per_day: a
 /**
  * Fertilizer to weigh out for a tank that is fed straight from the mix
  * @customfunction FERTILIZER_WEIGHT FERTILIZER_WEIGHT
- * @helpurl https://localhost:3000/taskpane.html#FERTILIZER_WEIGHT
+ * @helpurl https://localhost:3000/reference/FERTILIZER_WEIGHT.html
  * @param {any[][]} ppm Element wanted in the water as applied (mg/L of N, or of P or K as elements), not ppm of the product (ppm)
  * @param {any[][]} analysis Part of the product that is that element, by weight: 20 % N is 0.20; label P2O5 and K2O must be converted (fraction)
  * @param {any[][]} volume Water that is to be fed (gal or L)
@@ -1185,7 +1185,7 @@ export function FERTILIZER_WEIGHT(ppm: any[][], analysis: any[][], volume: any[]
 /**
  * Strength of a feed from the fertilizer weighed into it, as ppm of an element
  * @customfunction PPM_FROM_WEIGHT PPM_FROM_WEIGHT
- * @helpurl https://localhost:3000/taskpane.html#PPM_FROM_WEIGHT
+ * @helpurl https://localhost:3000/reference/PPM_FROM_WEIGHT.html
  * @param {any[][]} weight Weight of the product (lb or kg)
  * @param {any[][]} analysis Part of the product that is that element, by weight: 20 % N is 0.20; label P2O5 and K2O must be converted (fraction)
  * @param {any[][]} volume Water that it is dissolved in (gal or L)
@@ -1199,7 +1199,7 @@ export function PPM_FROM_WEIGHT(weight: any[][], analysis: any[][], volume: any[
 /**
  * Fertilizer to weigh out for a stock tank behind an injector
  * @customfunction STOCK_WEIGHT STOCK_WEIGHT
- * @helpurl https://localhost:3000/taskpane.html#STOCK_WEIGHT
+ * @helpurl https://localhost:3000/reference/STOCK_WEIGHT.html
  * @param {any[][]} ppm Element wanted in the water as applied (mg/L of N, or of P or K as elements), not ppm of the product (ppm)
  * @param {any[][]} analysis Part of the product that is that element, by weight: 20 % N is 0.20; label P2O5 and K2O must be converted (fraction)
  * @param {any[][]} injector_ratio Injector ratio: 100 for 1:100, which is 1 part of stock in 100 parts of treated water, or 1 % (factor)
@@ -1220,7 +1220,7 @@ export function STOCK_WEIGHT(
 /**
  * Ratio that an injector really doses, from the water treated and the stock it used
  * @customfunction INJECTOR_RATIO INJECTOR_RATIO
- * @helpurl https://localhost:3000/taskpane.html#INJECTOR_RATIO
+ * @helpurl https://localhost:3000/reference/INJECTOR_RATIO.html
  * @param {any[][]} treated_volume Water that went through in the test, caught at the end or read off a meter (gal or L)
  * @param {any[][]} stock_used Stock that was drawn meanwhile, in the same unit (gal or L)
  * @param {any[][]} [counts_stock] TRUE: the treated volume holds the stock (caught behind the injector); FALSE: metered before the injector
@@ -1233,7 +1233,7 @@ export function INJECTOR_RATIO(treated_volume: any[][], stock_used: any[][], cou
 /**
  * EC that the meter should show at the hose end when the feed is right
  * @customfunction FERTIGATION_EC FERTIGATION_EC
- * @helpurl https://localhost:3000/taskpane.html#FERTIGATION_EC
+ * @helpurl https://localhost:3000/reference/FERTIGATION_EC.html
  * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} ppm Element wanted in the water as applied (mg/L of N, or of P or K as elements), not ppm of the product (ppm)
  * @param {any[][]} label_ec EC that the label of this product gives for pure water at label_ppm (mS/cm)
@@ -1247,7 +1247,7 @@ export function FERTIGATION_EC(water_ec: any[][], ppm: any[][], label_ec: any[][
 /**
  * Strength of a feed from its EC, the water's own EC and the label
  * @customfunction PPM_FROM_EC PPM_FROM_EC
- * @helpurl https://localhost:3000/taskpane.html#PPM_FROM_EC
+ * @helpurl https://localhost:3000/reference/PPM_FROM_EC.html
  * @param {any[][]} feed_ec EC of the feed as the meter shows it (mS/cm)
  * @param {any[][]} water_ec EC of the clear water before any feed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} label_ec EC that the label of this product gives for pure water at label_ppm (mS/cm)
@@ -1261,7 +1261,7 @@ export function PPM_FROM_EC(feed_ec: any[][], water_ec: any[][], label_ec: any[]
 /**
  * Stock to add so that a tank comes up to its EC
  * @customfunction TANK_DOSE TANK_DOSE
- * @helpurl https://localhost:3000/taskpane.html#TANK_DOSE
+ * @helpurl https://localhost:3000/reference/TANK_DOSE.html
  * @param {any[][]} tank_volume Feed in the tank now, not what the tank could hold (gal or L)
  * @param {any[][]} ec_now EC of the tank as it reads now, well mixed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} ec_target EC that the tank shall have, the water's own EC included (mS/cm)
@@ -1282,7 +1282,7 @@ export function TANK_DOSE(
 /**
  * Water to add so that a tank that is too strong comes down to its EC
  * @customfunction TANK_DILUTION TANK_DILUTION
- * @helpurl https://localhost:3000/taskpane.html#TANK_DILUTION
+ * @helpurl https://localhost:3000/reference/TANK_DILUTION.html
  * @param {any[][]} tank_volume Feed in the tank now, not what the tank could hold (gal or L)
  * @param {any[][]} ec_now EC of the tank as it reads now, well mixed; 0 is a value, so leave no blank (mS/cm)
  * @param {any[][]} ec_target EC that the tank shall have, the water's own EC included (mS/cm)
@@ -1296,7 +1296,7 @@ export function TANK_DILUTION(tank_volume: any[][], ec_now: any[][], ec_target: 
 /**
  * Sodium or chloride that gathers in water that goes round and round
  * @customfunction ION_BUILDUP ION_BUILDUP
- * @helpurl https://localhost:3000/taskpane.html#ION_BUILDUP
+ * @helpurl https://localhost:3000/reference/ION_BUILDUP.html
  * @param {any[][]} start_ppm The ion in the tank at the start; 0 is a value, so leave no blank (ppm)
  * @param {any[][]} makeup_ppm The ion in the make-up water; 0 is a value, so leave no blank (ppm)
  * @param {any[][]} uptake_ppm The ion that plants take up, per litre of water that they drink; 0 is a value, so leave no blank (ppm)
@@ -1319,7 +1319,7 @@ export function ION_BUILDUP(
 /**
  * EC of several waters mixed
  * @customfunction BLEND_EC BLEND_EC
- * @helpurl https://localhost:3000/taskpane.html#BLEND_EC
+ * @helpurl https://localhost:3000/reference/BLEND_EC.html
  * @param {any[][]} volumes Volume of each water, all in one unit; 0 is a water not used (gal or L)
  * @param {any[][]} ecs EC of each water, in the same order (mS/cm)
  * @returns {any} EC of the mixture (mS/cm)
@@ -1331,7 +1331,7 @@ export function BLEND_EC(volumes: any[][], ecs: any[][]): any {
 /**
  * Part of one water to mix with another for a target
  * @customfunction BLEND_SHARE BLEND_SHARE
- * @helpurl https://localhost:3000/taskpane.html#BLEND_SHARE
+ * @helpurl https://localhost:3000/reference/BLEND_SHARE.html
  * @param {any[][]} value_a EC or concentration of water a; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} value_b The same of water b, in the same unit; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} target The same wanted in the mixture: between the two (same unit)
@@ -1344,7 +1344,7 @@ export function BLEND_SHARE(value_a: any[][], value_b: any[][], target: any[][])
 /**
  * EC from one unit to another, or to and from the ppm of a TDS meter
  * @customfunction CONVERT_EC CONVERT_EC
- * @helpurl https://localhost:3000/taskpane.html#CONVERT_EC
+ * @helpurl https://localhost:3000/reference/CONVERT_EC.html
  * @param {any[][]} value The reading; 0 is a value, so leave no blank (as named)
  * @param {any[][]} from Unit of the reading
  * @param {any[][]} to Unit wanted
@@ -1358,7 +1358,7 @@ export function CONVERT_EC(value: any[][], from: any[][], to: any[][], tds_facto
 /**
  * The element in what a label prints as oxide, or a laboratory as nitrate or ammonium
  * @customfunction ELEMENT_FROM_OXIDE ELEMENT_FROM_OXIDE
- * @helpurl https://localhost:3000/taskpane.html#ELEMENT_FROM_OXIDE
+ * @helpurl https://localhost:3000/reference/ELEMENT_FROM_OXIDE.html
  * @param {any[][]} percent Percentage that the label prints; 0 is a value, so leave no blank (%)
  * @param {any[][]} oxide What the percentage is of, as the label writes it
  * @returns {any} Percentage of the element (%)
@@ -1370,7 +1370,7 @@ export function ELEMENT_FROM_OXIDE(percent: any[][], oxide: any[][]): any {
 /**
  * Sodium against calcium and magnesium: the sodium adsorption ratio of a water
  * @customfunction SODIUM_ADSORPTION SODIUM_ADSORPTION
- * @helpurl https://localhost:3000/taskpane.html#SODIUM_ADSORPTION
+ * @helpurl https://localhost:3000/reference/SODIUM_ADSORPTION.html
  * @param {any[][]} sodium Sodium; 0 is a value, so leave no blank (as named)
  * @param {any[][]} calcium Calcium, in the same unit; 0 is a value, so leave no blank (as named)
  * @param {any[][]} magnesium Magnesium, in the same unit; 0 is a value, so leave no blank (as named)
@@ -1384,7 +1384,7 @@ export function SODIUM_ADSORPTION(sodium: any[][], calcium: any[][], magnesium: 
 /**
  * Risk that a property of the water clogs emitters
  * @customfunction CLOGGING_RISK CLOGGING_RISK
- * @helpurl https://localhost:3000/taskpane.html#CLOGGING_RISK
+ * @helpurl https://localhost:3000/reference/CLOGGING_RISK.html
  * @param {any[][]} property What was measured
  * @param {any[][]} value What the report says: mg/L, bacteria per mL, or pH; 0 is a value, but not as pH, so leave no blank (as named)
  * @returns {any} "minor", "moderate" or "severe"
@@ -1396,7 +1396,7 @@ export function CLOGGING_RISK(property: any[][], value: any[][]): any {
 /**
  * Strength of an acid in equivalents per litre, from its label
  * @customfunction ACID_NORMALITY ACID_NORMALITY
- * @helpurl https://localhost:3000/taskpane.html#ACID_NORMALITY
+ * @helpurl https://localhost:3000/reference/ACID_NORMALITY.html
  * @param {any[][]} acid Which acid
  * @param {any[][]} percent_by_weight Acid by weight, as a fraction: 93 % is 0.93 (fraction)
  * @param {any[][]} specific_gravity Weight of the acid against water, by the label (factor)
@@ -1409,7 +1409,7 @@ export function ACID_NORMALITY(acid: any[][], percent_by_weight: any[][], specif
 /**
  * Acid that takes the alkalinity of water down to a target
  * @customfunction ACID_VOLUME ACID_VOLUME
- * @helpurl https://localhost:3000/taskpane.html#ACID_VOLUME
+ * @helpurl https://localhost:3000/reference/ACID_VOLUME.html
  * @param {any[][]} alkalinity Alkalinity of the water, ppm as CaCO3 (ppm CaCO3)
  * @param {any[][]} target_alkalinity Alkalinity to leave, ppm as CaCO3; 0 is a value, so leave no blank (ppm CaCO3)
  * @param {any[][]} acid_normality Strength of the acid in equivalents per litre, from ACID_NORMALITY (eq/L)
@@ -1430,7 +1430,7 @@ export function ACID_VOLUME(
 /**
  * Head that water loses by friction in a pipe that carries one flow to its end
  * @customfunction FRICTION_LOSS FRICTION_LOSS
- * @helpurl https://localhost:3000/taskpane.html#FRICTION_LOSS
+ * @helpurl https://localhost:3000/reference/FRICTION_LOSS.html
  * @param {any[][]} flow Flow through the pipe (gal/min or L/min)
  * @param {any[][]} inside_diameter Inside diameter, from the pipe's table or a caliper; never the nominal size (in or mm)
  * @param {any[][]} length Length of pipe of this bore that carries this flow (ft or m)
@@ -1451,7 +1451,7 @@ export function FRICTION_LOSS(
 /**
  * Part of the friction loss that is left because a line gives off its flow on the way
  * @customfunction CHRISTIANSEN_FACTOR CHRISTIANSEN_FACTOR
- * @helpurl https://localhost:3000/taskpane.html#CHRISTIANSEN_FACTOR
+ * @helpurl https://localhost:3000/reference/CHRISTIANSEN_FACTOR.html
  * @param {any[][]} outlets Outlets on the line (count)
  * @param {any[][]} [exponent] Exponent of the flow in the friction formula: 1.852, 1.75 or 2 (factor)
  * @returns {any} Factor on the loss of the full flow over the full length (factor)
@@ -1463,7 +1463,7 @@ export function CHRISTIANSEN_FACTOR(outlets: any[][], exponent?: any[][]): any {
 /**
  * Head lost along a level drip line, from its inlet to its last emitter
  * @customfunction LATERAL_LOSS LATERAL_LOSS
- * @helpurl https://localhost:3000/taskpane.html#LATERAL_LOSS
+ * @helpurl https://localhost:3000/reference/LATERAL_LOSS.html
  * @param {any[][]} emitters Emitters on the line (count)
  * @param {any[][]} emitter_flow Flow of one emitter (gal/h or L/h)
  * @param {any[][]} emitter_spacing From one emitter to the next, and from the inlet to the first (in or cm)
@@ -1484,7 +1484,7 @@ export function LATERAL_LOSS(
 /**
  * Speed of the water in a pipe
  * @customfunction PIPE_VELOCITY PIPE_VELOCITY
- * @helpurl https://localhost:3000/taskpane.html#PIPE_VELOCITY
+ * @helpurl https://localhost:3000/reference/PIPE_VELOCITY.html
  * @param {any[][]} flow Flow through the pipe (gal/min or L/min)
  * @param {any[][]} inside_diameter Inside diameter, from the pipe's table or a caliper; never the nominal size (in or mm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
@@ -1497,7 +1497,7 @@ export function PIPE_VELOCITY(flow: any[][], inside_diameter: any[][], units: an
 /**
  * Flow that must leave the open end of a line to carry the dirt out
  * @customfunction FLUSH_FLOW FLUSH_FLOW
- * @helpurl https://localhost:3000/taskpane.html#FLUSH_FLOW
+ * @helpurl https://localhost:3000/reference/FLUSH_FLOW.html
  * @param {any[][]} inside_diameter Inside diameter, from the pipe's table or a caliper; never the nominal size (in or mm)
  * @param {any[][]} units The units of all numbers of this call: "us" or "metric"
  * @param {any[][]} [velocity] Velocity wanted at the line's end; left out, 1 ft/s or 0.3 m/s (ft/s or m/s)
@@ -1510,7 +1510,7 @@ export function FLUSH_FLOW(inside_diameter: any[][], units: any[][], velocity?: 
 /**
  * Flow of an emitter at another pressure than the one it was measured at
  * @customfunction EMITTER_FLOW_AT_PRESSURE EMITTER_FLOW_AT_PRESSURE
- * @helpurl https://localhost:3000/taskpane.html#EMITTER_FLOW_AT_PRESSURE
+ * @helpurl https://localhost:3000/reference/EMITTER_FLOW_AT_PRESSURE.html
  * @param {any[][]} flow_ref Flow known at the first pressure, in any unit of flow (gal/h or L/h)
  * @param {any[][]} pressure_ref Pressure at which that flow holds (psi or kPa)
  * @param {any[][]} pressure Pressure asked for, in the same unit (psi or kPa)
@@ -1529,7 +1529,7 @@ export function EMITTER_FLOW_AT_PRESSURE(
 /**
  * Response of an emitter to pressure, from its flow at two pressures
  * @customfunction EMITTER_EXPONENT EMITTER_EXPONENT
- * @helpurl https://localhost:3000/taskpane.html#EMITTER_EXPONENT
+ * @helpurl https://localhost:3000/reference/EMITTER_EXPONENT.html
  * @param {any[][]} flow_1 Flow at the first pressure, in any unit of flow (gal/h or L/h)
  * @param {any[][]} pressure_1 The first pressure (psi or kPa)
  * @param {any[][]} flow_2 Flow at the second pressure, in the same unit (gal/h or L/h)
@@ -1543,7 +1543,7 @@ export function EMITTER_EXPONENT(flow_1: any[][], pressure_1: any[][], flow_2: a
 /**
  * Head that the pump must make: lift, pressure at the outlet and friction together
  * @customfunction TOTAL_DYNAMIC_HEAD TOTAL_DYNAMIC_HEAD
- * @helpurl https://localhost:3000/taskpane.html#TOTAL_DYNAMIC_HEAD
+ * @helpurl https://localhost:3000/reference/TOTAL_DYNAMIC_HEAD.html
  * @param {any[][]} lift Height of the outlet above the water level while pumping; below 0 where the source lies higher (ft or m)
  * @param {any[][]} outlet_pressure Pressure wanted at the outlet; 0 for an open end (psi or kPa)
  * @param {any[][]} friction_head Head lost by friction from the water's intake to the outlet (ft or m)
@@ -1562,7 +1562,7 @@ export function TOTAL_DYNAMIC_HEAD(
 /**
  * Power that the pump takes at its shaft
  * @customfunction PUMP_POWER PUMP_POWER
- * @helpurl https://localhost:3000/taskpane.html#PUMP_POWER
+ * @helpurl https://localhost:3000/reference/PUMP_POWER.html
  * @param {any[][]} flow Flow through the pump (gal/min or L/min)
  * @param {any[][]} head Total dynamic head: lift, pressure and friction together (ft or m)
  * @param {any[][]} efficiency Efficiency of the pump at this flow, a fraction (fraction)
@@ -1576,7 +1576,7 @@ export function PUMP_POWER(flow: any[][], head: any[][], efficiency: any[][], un
 /**
  * Electricity that it takes to pump a volume of water
  * @customfunction PUMP_ENERGY PUMP_ENERGY
- * @helpurl https://localhost:3000/taskpane.html#PUMP_ENERGY
+ * @helpurl https://localhost:3000/reference/PUMP_ENERGY.html
  * @param {any[][]} volume Water pumped (gal or L)
  * @param {any[][]} head Total dynamic head: lift, pressure and friction together (ft or m)
  * @param {any[][]} efficiency Overall efficiency, from the meter to the water, a fraction (fraction)
@@ -1590,7 +1590,7 @@ export function PUMP_ENERGY(volume: any[][], head: any[][], efficiency: any[][],
 /**
  * What one water bill comes to under a tariff of blocks
  * @customfunction WATER_COST WATER_COST
- * @helpurl https://localhost:3000/taskpane.html#WATER_COST
+ * @helpurl https://localhost:3000/reference/WATER_COST.html
  * @param {any[][]} volume Water of this bill, in the bill's unit; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} tier_limits Upper end of each block, counted from 0 and rising; the last may be blank: no limit (same unit)
  * @param {any[][]} tier_prices Price of one unit of water in each block, one row a block (currency)
@@ -1604,7 +1604,7 @@ export function WATER_COST(volume: any[][], tier_limits: any[][], tier_prices: a
 /**
  * What the fertilizer in a volume of feed costs
  * @customfunction FERTILIZER_COST FERTILIZER_COST
- * @helpurl https://localhost:3000/taskpane.html#FERTILIZER_COST
+ * @helpurl https://localhost:3000/reference/FERTILIZER_COST.html
  * @param {any[][]} volume Feed applied, as it leaves the hose (gal or L)
  * @param {any[][]} ppm Element wanted in the water as applied (mg/L of N, or of P or K as elements), not ppm of the product (ppm)
  * @param {any[][]} analysis Part of the product that is that element, by weight: 20 % N is 0.20; label P2O5 and K2O must be converted (fraction)
@@ -1625,7 +1625,7 @@ export function FERTILIZER_COST(
 /**
  * What each plant that can be sold has cost, those that were lost included
  * @customfunction COST_PER_SALEABLE_PLANT COST_PER_SALEABLE_PLANT
- * @helpurl https://localhost:3000/taskpane.html#COST_PER_SALEABLE_PLANT
+ * @helpurl https://localhost:3000/reference/COST_PER_SALEABLE_PLANT.html
  * @param {any[][]} total_cost Cost of the whole crop, counted as positive (currency)
  * @param {any[][]} plants_started Plants that were started (count)
  * @param {any[][]} loss_fraction Part of the plants started that cannot be sold; 0 is a value, so leave no blank (fraction)
@@ -1638,7 +1638,7 @@ export function COST_PER_SALEABLE_PLANT(total_cost: any[][], plants_started: any
 /**
  * What an investment costs a year over its life, interest included
  * @customfunction ANNUALIZED_COST ANNUALIZED_COST
- * @helpurl https://localhost:3000/taskpane.html#ANNUALIZED_COST
+ * @helpurl https://localhost:3000/reference/ANNUALIZED_COST.html
  * @param {any[][]} investment What is paid at the start, counted as positive (currency)
  * @param {any[][]} life_years Years that the parts last; need not be whole (years)
  * @param {any[][]} rate Interest a year; 0 is a value (straight line), so leave no blank (fraction)
@@ -1652,7 +1652,7 @@ export function ANNUALIZED_COST(investment: any[][], life_years: any[][], rate: 
 /**
  * How many years the savings take to pay the investment back
  * @customfunction PAYBACK_YEARS PAYBACK_YEARS
- * @helpurl https://localhost:3000/taskpane.html#PAYBACK_YEARS
+ * @helpurl https://localhost:3000/reference/PAYBACK_YEARS.html
  * @param {any[][]} investment What is paid at the start, counted as positive (currency)
  * @param {any[][]} annual_savings Saving of a year, or a range with one saving a year in order (currency)
  * @param {any[][]} [discount_rate] Interest a year; 0 counts no interest (fraction)
@@ -1665,7 +1665,7 @@ export function PAYBACK_YEARS(investment: any[][], annual_savings: any[][], disc
 /**
  * What an investment has brought in so far, year by year, with interest and without
  * @customfunction PAYBACK_TABLE PAYBACK_TABLE
- * @helpurl https://localhost:3000/taskpane.html#PAYBACK_TABLE
+ * @helpurl https://localhost:3000/reference/PAYBACK_TABLE.html
  * @param {any[][]} investment What is paid at the start, counted as positive (currency)
  * @param {any[][]} annual_saving Saving of every year, below 0 an extra cost; 0 is a value, so leave no blank (currency)
  * @param {any[][]} years Years that the table shows (count)
@@ -1684,7 +1684,7 @@ export function PAYBACK_TABLE(
 /**
  * Which number of a plan matters most: each saving, the investment and the life moved one at a time
  * @customfunction PAYBACK_SENSITIVITY PAYBACK_SENSITIVITY
- * @helpurl https://localhost:3000/taskpane.html#PAYBACK_SENSITIVITY
+ * @helpurl https://localhost:3000/reference/PAYBACK_SENSITIVITY.html
  * @param {any[][]} investment What is paid at the start, counted as positive (currency)
  * @param {any[][]} saving_names One line of the plan a row: water, feed, labour, upkeep
  * @param {any[][]} saving_values Saving of a year of each line, one row a line; below 0 it is an extra cost (currency)
@@ -1714,7 +1714,7 @@ export function PAYBACK_SENSITIVITY(
 /**
  * How much water is still needed when several savings act one after the other
  * @customfunction WATER_AFTER_SAVINGS WATER_AFTER_SAVINGS
- * @helpurl https://localhost:3000/taskpane.html#WATER_AFTER_SAVINGS
+ * @helpurl https://localhost:3000/reference/WATER_AFTER_SAVINGS.html
  * @param {any[][]} baseline Water used before, such as a season's meter reading (same unit)
  * @param {any[][]} savings One saving a cell, each a fraction of what the one before left (fraction)
  * @returns {any} Water still needed, in the unit of the baseline (same unit)
@@ -1726,7 +1726,7 @@ export function WATER_AFTER_SAVINGS(baseline: any[][], savings: any[][]): any {
 /**
  * Working of any function, step by step, with the numbers in it
  * @customfunction SHOW_WORKING SHOW_WORKING
- * @helpurl https://localhost:3000/taskpane.html#SHOW_WORKING
+ * @helpurl https://localhost:3000/reference/SHOW_WORKING.html
  * @param {any[][]} function_name Name of the function, such as RUN_MINUTES, in quotation marks
  * @param {any[][][]} input Its arguments in its order, cells or ranges
  * @returns {any[][]} One row a step, then the source, the limits and the plain-spreadsheet formula
@@ -1738,7 +1738,7 @@ export function SHOW_WORKING(function_name: any[][], input: any[][][]): any[][] 
 /**
  * Number for each student and item, the same for ever and on every computer
  * @customfunction EXERCISE_NUMBER EXERCISE_NUMBER
- * @helpurl https://localhost:3000/taskpane.html#EXERCISE_NUMBER
+ * @helpurl https://localhost:3000/reference/EXERCISE_NUMBER.html
  * @param {any[][]} seed The word of the term or class, kept by the instructor
  * @param {any[][]} student The student's number or short name in the class list
  * @param {any[][]} item What the number is for, such as the name of the argument; add # and a counter to redraw
@@ -1761,7 +1761,7 @@ export function EXERCISE_NUMBER(
 /**
  * Mark for a student's number: right, close, wrong or not answered
  * @customfunction CHECK_ANSWER CHECK_ANSWER
- * @helpurl https://localhost:3000/taskpane.html#CHECK_ANSWER
+ * @helpurl https://localhost:3000/reference/CHECK_ANSWER.html
  * @param {any[][]} answer The student's cell
  * @param {any[][]} correct The right answer; 0 is a value, so leave no blank (same unit)
  * @param {any[][]} [relative_tolerance] Part of the right answer by which it may be off (fraction)
@@ -1780,7 +1780,7 @@ export function CHECK_ANSWER(
 /**
  * Diagnosis of a student's number: right, or the mistake that gives it
  * @customfunction DIAGNOSE_ANSWER DIAGNOSE_ANSWER
- * @helpurl https://localhost:3000/taskpane.html#DIAGNOSE_ANSWER
+ * @helpurl https://localhost:3000/reference/DIAGNOSE_ANSWER.html
  * @param {any[][]} answer The student's cell
  * @param {any[][]} function_name Name of the function that gives the right answer, in quotation marks
  * @param {any[][]} relative_tolerance Part of the right answer by which it may be off; blank is 0.02 (fraction)
@@ -1801,7 +1801,7 @@ export function DIAGNOSE_ANSWER(
 /**
  * Mistakes that people make with a function, and the number that each gives
  * @customfunction COMMON_MISTAKES COMMON_MISTAKES
- * @helpurl https://localhost:3000/taskpane.html#COMMON_MISTAKES
+ * @helpurl https://localhost:3000/reference/COMMON_MISTAKES.html
  * @param {any[][]} function_name Name of the function, in quotation marks; one with a single number as its answer
  * @param {any[][][]} input Its arguments in its order, cells or ranges
  * @returns {any[][]} One row a mistake
@@ -1813,7 +1813,7 @@ export function COMMON_MISTAKES(function_name: any[][], input: any[][][]): any[]
 /**
  * Number in another unit of the same kind: gallons in litres, psi in kPa, CCF in m3
  * @customfunction CONVERT_UNIT CONVERT_UNIT
- * @helpurl https://localhost:3000/taskpane.html#CONVERT_UNIT
+ * @helpurl https://localhost:3000/reference/CONVERT_UNIT.html
  * @param {any[][]} value The number to convert; 0 is a value, so leave no blank (as named)
  * @param {any[][]} from Unit that the number is in, such as gal, CCF, psi, mm, gal/h
  * @param {any[][]} to Unit wanted, of the same kind
@@ -1826,7 +1826,7 @@ export function CONVERT_UNIT(value: any[][], from: any[][], to: any[][]): any {
 /**
  * Verdict on a number: one that the trade usually sees, or the likely slip where it is not
  * @customfunction CHECK_RANGE CHECK_RANGE
- * @helpurl https://localhost:3000/taskpane.html#CHECK_RANGE
+ * @helpurl https://localhost:3000/reference/CHECK_RANGE.html
  * @param {any[][]} value The number to look at; a blank is answered with a blank (as named)
  * @param {any[][]} function_name Name of the function that the number goes into or comes out of
  * @param {any[][]} argument Name of its argument; "" for its answer
@@ -1840,7 +1840,7 @@ export function CHECK_RANGE(value: any[][], function_name: any[][], argument: an
 /**
  * Unit of an argument or an answer, for the heading of a column
  * @customfunction UNIT_LABEL UNIT_LABEL
- * @helpurl https://localhost:3000/taskpane.html#UNIT_LABEL
+ * @helpurl https://localhost:3000/reference/UNIT_LABEL.html
  * @param {any[][]} function_name Name of the function
  * @param {any[][]} argument Name of its argument; "" for its answer
  * @param {any[][]} units The units that the sheet is in: "us" or "metric"
@@ -1853,7 +1853,7 @@ export function UNIT_LABEL(function_name: any[][], argument: any[][], units: any
 /**
  * Source of a function's formula: author, year, title, equation or table
  * @customfunction FUNCTION_SOURCE FUNCTION_SOURCE
- * @helpurl https://localhost:3000/taskpane.html#FUNCTION_SOURCE
+ * @helpurl https://localhost:3000/reference/FUNCTION_SOURCE.html
  * @param {any[][]} function_name Name of the function
  * @returns {any} The citation
  */
@@ -1864,7 +1864,7 @@ export function FUNCTION_SOURCE(function_name: any[][]): any {
 /**
  * Version of the functions in this sheet, to write beside its results
  * @customfunction LIBRARY_VERSION LIBRARY_VERSION
- * @helpurl https://localhost:3000/taskpane.html#LIBRARY_VERSION
+ * @helpurl https://localhost:3000/reference/LIBRARY_VERSION.html
  * @returns {any} Three numbers with points between them
  */
 export function LIBRARY_VERSION(): any {

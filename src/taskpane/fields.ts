@@ -44,6 +44,11 @@ export function isReference(text: string): boolean {
   return placeOf(text) !== null && !/^\d/.test(text.trim());
 }
 
+/** A word to choose, such as NO3, is that word even where it reads like a cell. */
+function namesCells(text: string, { words }: Partial<Parameter>): boolean {
+  return isReference(text) && words?.includes(text.trim()) !== true;
+}
+
 function isNumber(text: string): boolean {
   return NUMBER.test(text) && Number.isFinite(Number(text));
 }
@@ -111,11 +116,11 @@ function typedRows(text: string): readonly (readonly string[])[] {
   return rows.map((row) => [...row, ...Array<string>(width - row.length).fill("")]);
 }
 
-export function formulaText(text: string, { shape }: Pick<Parameter, "shape">): string {
+export function formulaText(text: string, parameter: Pick<Parameter, "shape"> & Partial<Parameter>): string {
   const bare = text.trim();
   if (bare === "") return "";
-  if (isReference(bare)) return bare.includes("!") ? bare : bare.toUpperCase();
-  const rows = shape === "cell" ? [[bare]] : typedRows(bare);
+  if (namesCells(bare, parameter)) return bare.includes("!") ? bare : bare.toUpperCase();
+  const rows = parameter.shape === "cell" ? [[bare]] : typedRows(bare);
   if (rows.flat().length === 1) return literalText(rows[0]?.[0] ?? "");
   return `{${rows.map((row) => row.map(constantText).join(",")).join(";")}}`;
 }
@@ -144,7 +149,7 @@ export async function argumentsOf(
     fieldsOf(entry, texts).map(async ({ key, parameter }): Promise<Argument> => {
       const text = (texts[key] ?? "").trim();
       if (text === "") return undefined;
-      if (isReference(text)) return cellsAt(text, host, sheet);
+      if (namesCells(text, parameter)) return cellsAt(text, host, sheet);
       return parameter.shape === "cell" ? literal(text) : typedRows(text).map((row) => row.map(literal));
     }),
   );

@@ -10,7 +10,7 @@ afterAll(() => browser.close());
 
 const SHEET_READY = () => window.canyardSheet !== undefined;
 
-test("after one visit the sheet, its help and a starter open with the network cut, and calculate", async () => {
+test("after one visit the sheet, its help, a starter and a page of the reference open with the network cut, and calculate", async () => {
   const { page } = await openPage(browser, "", { serviceWorkers: "allow" });
   await page.waitForFunction(SHEET_READY);
   await page.evaluate(async () => (await navigator.serviceWorker.ready).active?.state);
@@ -32,6 +32,8 @@ test("after one visit the sheet, its help and a starter open with the network cu
 
   await page.goto(`${SITE}index.html?from=a-bookmark`);
   await page.waitForFunction(SHEET_READY);
+  await page.goto(`${SITE}reference/RUN_MINUTES.html`);
+  expect(await page.getByRole("heading", { level: 1 }).textContent()).toBe("RUN_MINUTES");
   await page.context().close();
 });
 

@@ -56,7 +56,7 @@ describe("the metadata that the official tool made", () => {
       }
       entry.params.forEach(({ about }, at) => expect(described.parameters[at]?.description).toContain(about));
       expect(described.result.dimensionality === "matrix").toBe(entry.result.shape === "table");
-      expect(described.helpUrl).toMatch(new RegExp(`^https://.+/taskpane\\.html#${name}$`));
+      expect(described.helpUrl).toMatch(new RegExp(`^https://.+/reference/${name}\\.html$`));
     },
   );
 

@@ -229,7 +229,7 @@ const BREAKS: readonly Break[] = [
 let folder: string;
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), "canyard-manifest-"));
-  for (const name of ["functions.js", "functions.json", "taskpane.html", "icons"]) {
+  for (const name of ["functions.js", "functions.json", "taskpane.html", "reference/index.html", "icons"]) {
     cpSync(join(DIST, name), join(folder, name), { recursive: true });
   }
   writeFileSync(join(folder, "bare.html"), "<!doctype html><title>bare</title>");

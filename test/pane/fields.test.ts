@@ -175,6 +175,13 @@ describe("a whole formula", () => {
     expect(formula({})).toBe("=CANYARD.RUN_MINUTES()");
   });
 
+  test("keeps a word to choose that reads like a cell", async () => {
+    const entry = entryOf("ELEMENT_FROM_OXIDE");
+    const texts = { percent: "A1", oxide: "NO3" };
+    expect(formulaOf(entry, texts, NAMESPACE)).toBe('=CANYARD.ELEMENT_FROM_OXIDE(A1, "NO3")');
+    expect(await argumentsOf(entry, { percent: "20", oxide: "NO3" }, noSheet, "Plan")).toEqual([20, "NO3"]);
+  });
+
   test("of a function that takes any number of arguments has a field more than are filled in", () => {
     const entry = entryOf("SHOW_WORKING");
     const inputs = (texts: FieldTexts): string[] =>

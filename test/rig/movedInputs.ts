@@ -2,7 +2,7 @@
 import { tokenize } from "@borgar/fx";
 import type { Cell, Sheet, Workbook } from "../../src/workbooks/model";
 import { isValue } from "../../src/workbooks/model";
-import { cellsOf } from "../../tools/starters/addresses";
+import { cellsOf } from "../../src/workbooks/addresses";
 import type { LaidWorkbook } from "../../tools/starters/layOut";
 
 /** Every number among the inputs times a factor, to five digits, as far as its validation lets it; dates, times and counts stay. */

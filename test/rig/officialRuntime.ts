@@ -39,6 +39,19 @@ export function errorArgument(code: string): { type: string; code: string } {
   return { type: "CustomFunctionError", code };
 }
 
+const WIRE_MARK = "\u0001";
+
+/** A number of an argument that JSON's writer would lose, for the wire to carry as its reader takes it. */
+export function wireNumber(value: number): number | string {
+  if (Object.is(value, -0)) return `${WIRE_MARK}-0`;
+  return Math.abs(value) === Infinity ? `${WIRE_MARK}${value > 0 ? "" : "-"}1e999` : value;
+}
+
+/** The marked numbers without their quotes and mark. */
+function unmarked(text: string): string {
+  return text.includes("\\u0001") ? text.replace(/"\\u0001(-0|-?1e999)"/g, "$1") : text;
+}
+
 const RUNTIME_FILE = require.resolve("@microsoft/office-js/dist/custom-functions-runtime.js");
 
 const MessageType = { request: 1, response: 2, invocations: 3 } as const;
@@ -109,7 +122,7 @@ export function openOfficialHost(functionsJs: string): OfficialHost {
   }
 
   function deliver(message: object): void {
-    if (!closed) bridge.onMessageFromHost?.(JSON.stringify(message));
+    if (!closed) bridge.onMessageFromHost?.(unmarked(JSON.stringify(message)));
   }
 
   function takeResults(action: WireAction): void {

@@ -3,7 +3,7 @@ import { spawnSync } from "node:child_process";
 import { join } from "node:path";
 import { HyperFormula, type RawCellContent } from "hyperformula";
 import { fullNumber } from "../../src/kernel";
-import { placeOf } from "../../tools/starters/addresses";
+import { placeOf } from "../../src/workbooks/addresses";
 import type { CellValue } from "../../tools/starters/finish";
 import type { LaidWorkbook } from "../../tools/starters/layOut";
 

@@ -146,6 +146,9 @@ export function FunctionPage({ entry }: { entry: FunctionHelp }) {
       )}
       <PlotView entry={entry} given={form.given} />
       <Details entry={entry} />
+      <a href={`reference/${entry.name}.html`} target="_blank" rel="noopener">
+        Reference page (new window)
+      </a>
     </article>
   );
 }
