@@ -1,8 +1,8 @@
 import { blank } from "../workbooks/blank";
 import type { Workbook } from "../workbooks/model";
 import { autosave } from "./autosave";
-import type { ComponentLibrary, Engine } from "./engine";
-import { createGrid } from "./grid";
+import type { ComponentLibrary, Engine, EngineModel } from "./engine";
+import { createGrid, tellOfGrid } from "./grid";
 import { tell, withdraw } from "./notices";
 import type { PresentSheet } from "./presentSheet";
 import { presentSheet } from "./presentSheet";
@@ -16,9 +16,15 @@ import type { NamedWorkbook } from "./workbookFile";
 /** The one workbook in hand: what is shown, kept and replaced. */
 export interface Desk {
   readonly sheet: PresentSheet;
+  readonly engine: Engine;
   workbook(): NamedWorkbook;
+  model(): EngineModel;
+  /** As it was laid out from our own workbooks: nothing is lost with it. */
+  isUntouched(): boolean;
+  /** Nothing was kept in this browser when the page opened. */
+  readonly isFresh: boolean;
   /** Throws, and leaves everything as it was, when the engine cannot open the workbook. */
-  replace(workbook: NamedWorkbook): Promise<void>;
+  replace(workbook: NamedWorkbook, isOurs?: boolean): Promise<void>;
 }
 
 const SAVE_SENTENCES: Readonly<Record<Exclude<SaveOutcome, "saved">, string>> = {
@@ -46,31 +52,42 @@ export async function createDesk(
   const storage = workbookStorage(() => window.localStorage);
   const saving = autosave(() => tellSaved(storage.save(workbook())));
   let open: SheetModel;
+  let isUntouched = false;
 
   const workbook = (): NamedWorkbook => ({ name: name.read(), data: open.exportData() });
   const changed = () => {
     showSaving();
     saving.changed();
   };
-  const lay = (next: NamedWorkbook) => {
-    open = openSheetModel(engine, next.data, changed);
+  const touched = () => {
+    isUntouched = false;
+    changed();
+  };
+  const lay = (next: NamedWorkbook, isOurs = false) => {
+    open = openSheetModel(engine, next.data, touched, tellOfGrid);
     name.write(next.name);
+    isUntouched = isOurs;
   };
 
-  const outcome = storage.restore(lay);
-  if (outcome !== "restored" && outcome !== "last good restored") lay({ name: opening.name, data: render(opening) });
+  const outcome = storage.restore((stored) => lay(stored));
+  const isFresh = outcome !== "restored" && outcome !== "last good restored";
+  if (isFresh) lay(named(opening), true);
   tellRestored(outcome);
   const sheet = presentSheet(open!.adapter);
   await grid.show(open!.model);
 
-  name.onChange(changed);
+  name.onChange(touched);
   warnOfOtherTabs();
   return {
     sheet,
+    engine,
     workbook,
-    async replace(next) {
+    model: () => open.model,
+    isUntouched: () => isUntouched,
+    isFresh,
+    async replace(next, isOurs) {
       saving.flush();
-      lay(next);
+      lay(next, isOurs);
       sheet.becomes(open.adapter);
       await grid.show(open.model);
       changed();
@@ -79,8 +96,8 @@ export async function createDesk(
   };
 }
 
-export function blankWorkbook(): NamedWorkbook {
-  return { name: blank.name, data: render(blank) };
+export function named(workbook: Workbook): NamedWorkbook {
+  return { name: workbook.name, data: render(workbook) };
 }
 
 function nameField() {

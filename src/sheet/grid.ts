@@ -1,5 +1,6 @@
 import type { ComponentLibrary, Engine, EngineModel } from "./engine";
 import { TEMPLATES_FILE } from "./engine";
+import { withOurWords } from "./guard";
 import { pressByKey } from "./keyPress";
 import { tell } from "./notices";
 import { ask } from "./question";
@@ -21,7 +22,7 @@ export async function createGrid(engine: Engine, library: ComponentLibrary, host
   const show = async (model: EngineModel) => {
     mounted?.destroy();
     present = model;
-    const props = { model, colorScheme: dark.matches ? "dark" : "light", ...talk() };
+    const props = { model, colorScheme: dark.matches ? "dark" : "light", ...talk(engine, model) };
     const app = new library.App(engine.Spreadsheet, {
       props,
       templates,
@@ -36,17 +37,21 @@ export async function createGrid(engine: Engine, library: ComponentLibrary, host
 }
 
 /** What the engine has to say goes where our own sentences go. */
-function talk() {
+function talk(engine: Engine, model: EngineModel) {
   return {
-    notifyUser: ({ text }: { text: string }) => tell(String(text), "the grid"),
+    notifyUser: ({ text }: { text: string }) => tellOfGrid(String(text)),
     raiseError: (text: string, then?: () => void) => {
-      tell(String(text), "the grid");
+      tellOfGrid(withOurWords(engine, model, String(text)));
       then?.();
     },
     askConfirmation: (text: string, confirm: () => void, cancel?: () => void) => {
       void ask(String(text), "Go on").then((agreed) => (agreed ? confirm() : cancel?.()));
     },
   };
+}
+
+export function tellOfGrid(sentence: string): void {
+  tell(sentence, "the grid");
 }
 
 async function textOf(file: string): Promise<string> {

@@ -1,26 +1,35 @@
+import type { Workbook } from "../workbooks/model";
 import { ternHollow } from "../workbooks/ternHollow";
 import type { SheetAdapter } from "./adapter";
 import type { Desk } from "./desk";
-import { blankWorkbook, createDesk } from "./desk";
+import { connectWeather } from "./weatherButton";
+import type { Choice } from "./chooser";
+import { connectChooser, START_FROM_IT } from "./chooser";
+import { createDesk, named } from "./desk";
 import { engineOnPage } from "./engine";
+import { openFile, saveAsExcel, saveAsFile } from "./files";
 import { connectHelp } from "./help";
 import { tell, withdraw } from "./notices";
+import { keepForOffline } from "./offline";
+import { prepareEngine } from "./prepare";
 import { ask } from "./question";
 import { moveBetweenRegions } from "./regions";
-import { registerCatalogue } from "./registration";
+import type { Edition } from "./starterFiles";
+import { starterFiles } from "./starterFiles";
 import { showCell } from "./statusLine";
-import type { NamedWorkbook } from "./workbookFile";
-import { fileNameFor, fromText, toText, WrongFile } from "./workbookFile";
 
 declare global {
   interface Window {
     canyardSheet?: SheetAdapter;
     /** For the help in its frame: what F6 does on this page. */
     canyardNextRegion?: (step: number) => void;
+    /** For the help as well: opens a starter after asking; false when the person kept the present workbook. */
+    canyardOpenStarter?: (id: string, edition: Edition) => Promise<boolean>;
   }
 }
 
 const OPENING = ternHollow;
+const WELCOME = "welcome";
 
 const STARTING_FAILED =
   "The spreadsheet could not be started, because a part of this page did not arrive. Loading the page again may help.";
@@ -34,13 +43,15 @@ async function start(): Promise<void> {
   const found = engineOnPage();
   const functions = window.canyard;
   if (!found || !functions) throw new Error("the engine or the functions are missing");
-  registerCatalogue(found.engine, functions);
+  prepareEngine(found.engine, functions);
   const grid = byId("grid");
   const desk = await createDesk(found.engine, found.library, grid, OPENING);
   window.canyardSheet = desk.sheet;
   followSelection(desk.sheet);
   connectButtons(desk);
+  connectWeather(desk, functions);
   connectRegions(grid);
+  keepForOffline();
 }
 
 function followSelection(sheet: SheetAdapter): void {
@@ -51,41 +62,48 @@ function followSelection(sheet: SheetAdapter): void {
 
 function connectButtons(desk: Desk): void {
   const fileField = byId<HTMLInputElement>("file-field");
-  byId("new").addEventListener("click", () => void startAfresh(desk));
+  const files = starterFiles();
+  const choose = connectChooser(files, (choice) => void startFrom(desk, choice));
+  window.canyardOpenStarter = async (id, edition) => lay(desk, await files.workbook(id, edition), START_FROM_IT);
+  byId("new").addEventListener("click", choose);
   byId("open").addEventListener("click", () => fileField.click());
   byId("save-as-file").addEventListener("click", () => saveAsFile(desk.workbook()));
+  byId("save-as-excel").addEventListener("click", () => void saveAsExcel(desk));
   fileField.addEventListener("change", () => {
     const [file] = Array.from(fileField.files ?? []);
     // The same file may be chosen again after a change.
     fileField.value = "";
     if (file) void openFile(desk, file);
   });
+  if (desk.isFresh) welcome(choose);
 }
 
-async function startAfresh(desk: Desk): Promise<void> {
-  const question = `Put a blank workbook in the place of “${desk.workbook().name}”? Save it as a file first if it is still needed.`;
-  if (await ask(question, "Start a blank workbook")) await desk.replace(blankWorkbook());
+/** The example can be looked at and worked in at once; nobody has to choose first. */
+function welcome(choose: () => void): void {
+  tell("This is an example: one day at an invented nursery. There are workbooks to start your own from.", WELCOME, {
+    action: { words: "Choose a workbook…", act: choose },
+  });
 }
 
-async function openFile(desk: Desk, file: File): Promise<void> {
+/** False when the person kept the present workbook. */
+async function lay(desk: Desk, workbook: Workbook, agree: string): Promise<boolean> {
+  const next = named(workbook);
+  const question = `Put “${next.name}” in the place of “${desk.workbook().name}”? Save that as a file first if it is still needed.`;
+  if (!desk.isUntouched() && !(await ask(question, agree))) return false;
+  await desk.replace(next, true);
+  withdraw(WELCOME);
+  return true;
+}
+
+async function startFrom(desk: Desk, { title, agree, workbook }: Choice): Promise<void> {
   try {
-    const workbook = fromText(await file.text());
-    withdraw("file");
-    const question = `Put “${workbook.name}” in the place of “${desk.workbook().name}”?`;
-    if (await ask(question, "Open the file")) await desk.replace(workbook);
+    const chosen = await workbook();
+    withdraw("starter");
+    await lay(desk, chosen, agree);
   } catch (error) {
-    if (!(error instanceof WrongFile)) console.error(error);
-    const reason = error instanceof WrongFile ? error.message : "Parts of it are missing or damaged.";
-    tell(`“${file.name}” was not opened. ${reason} The present workbook is unchanged.`, "file");
+    console.error(error);
+    tell(`“${title}” could not be fetched or opened. The present workbook is unchanged.`, "starter");
   }
-}
-
-function saveAsFile(workbook: NamedWorkbook): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(new Blob([toText(workbook)], { type: "application/json" }));
-  link.download = fileNameFor(workbook.name);
-  link.click();
-  window.setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }
 
 function connectRegions(grid: HTMLElement): void {

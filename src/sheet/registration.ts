@@ -2,10 +2,11 @@ import { errorCell, fromEngine, toEngine } from "./cellValues";
 import type { Engine, EngineArgument, EngineCell, EngineFunction, EngineParameter, EngineResult } from "./engine";
 import type { FunctionHelp, Functions, Parameter } from "./functions";
 
-/** Makes every catalogue entry a function of the engine, with its help. Needs no page. */
+/** Makes every catalogue entry a function of the engine, with its help, once. Needs no page. */
 export function registerCatalogue(engine: Engine, functions: Functions): void {
   for (const entry of functions.catalogue) {
     const name = `${functions.NAMESPACE}.${entry.name}`;
+    if (engine.registries.functionRegistry.contains(name)) continue;
     const description = describe(entry, engine, functions);
     engine.addFunction(name, description);
     engine.createAutocompleteArgumentsProvider(name, description.args);
@@ -15,6 +16,7 @@ export function registerCatalogue(engine: Engine, functions: Functions): void {
 function describe(entry: FunctionHelp, engine: Engine, functions: Functions): EngineFunction {
   return {
     description: entry.summary,
+    isExported: true,
     category: `Canyard: ${entry.group}`,
     args: entry.params.map(describeParameter),
     compute: (...args) => compute(entry, args, engine, functions),

@@ -1,7 +1,9 @@
-import type { Cell, Sheet, Workbook } from "../workbooks/model";
+import type { Cell, Chart, Sheet, Workbook } from "../workbooks/model";
 import { isExplaining, isFormula, isTable, isValue } from "../workbooks/model";
 import { columnOf, plain, rowOf } from "./addresses";
+import { asText } from "./asText";
 import type { EngineData, EngineSheet } from "./engine";
+import { withoutDoubledQuotes } from "./quotes";
 import { renderChart } from "./renderChart";
 import { renderChecks } from "./renderChecks";
 import { borderNumber, BORDERS, FORMAT_TABLE, formatNumber, STYLE_TABLE, styleNumber } from "./renderStyles";
@@ -12,6 +14,8 @@ const DATA_VERSION = "19.3.2";
 
 const LEAST_ROWS = 100;
 const LEAST_COLUMNS = 26;
+/** Height of a row of the engine. */
+const ROW_PIXELS = 23;
 
 /** Turns a workbook into what the engine opens. */
 export function render(workbook: Workbook): EngineData {
@@ -34,7 +38,12 @@ function renderSheet(sheet: Sheet, index: number): EngineSheet {
   return {
     id,
     name: sheet.name,
-    rowNumber: Math.max(LEAST_ROWS, sheet.rows ?? 0, ...cells.map(([address]) => rowOf(address) + 1)),
+    rowNumber: Math.max(
+      LEAST_ROWS,
+      sheet.rows ?? 0,
+      ...cells.map(([address]) => rowOf(address) + 1),
+      ...(sheet.charts ?? []).map(rowsFor),
+    ),
     colNumber: Math.max(LEAST_COLUMNS, sheet.columns ?? 0, ...cells.map(([address]) => columnOf(address) + 1)),
     cells: Object.fromEntries(
       cells.map(([address, cell]) => [address, contentOf(cell)]).filter(([, content]) => content !== ""),
@@ -54,19 +63,19 @@ function renderSheet(sheet: Sheet, index: number): EngineSheet {
   };
 }
 
+/** Rows down to the foot of a chart: the engine moves one that hangs below the last row up to the first. */
+function rowsFor({ position: { cell, height } }: Chart): number {
+  return rowOf(cell) + Math.ceil(height / ROW_PIXELS) + 1;
+}
+
 function contentOf(cell: Cell): string {
-  if (isFormula(cell)) return cell.formula;
-  if (isTable(cell)) return cell.table;
+  if (isFormula(cell)) return withoutDoubledQuotes(cell.formula);
+  if (isTable(cell)) return withoutDoubledQuotes(cell.table);
   if (isExplaining(cell)) return asText(cell.words);
   if (!isValue(cell)) return "";
   const { value } = cell;
   if (typeof value === "boolean") return String(value).toUpperCase();
   return typeof value === "string" ? asText(value) : String(value);
-}
-
-/** An apostrophe keeps a text that could be read as a number, a date, a formula or a truth a text. */
-export function asText(text: string): string {
-  return /^[\d=+'.$(-]|^\s*(true|false)\s*$/i.test(text) ? `'${text}` : text;
 }
 
 function byAddress(

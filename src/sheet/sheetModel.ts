@@ -1,5 +1,7 @@
 import type { CellContent, CellFound, CellReading, FormulaCell, SheetAdapter } from "./adapter";
 import type { Engine, EngineData, EngineModel, EvaluatedCell, Position } from "./engine";
+import { showOurWords } from "./guard";
+import { withoutDoubledQuotes } from "./quotes";
 import { wording } from "./wording";
 
 /** An open workbook; needs no page. */
@@ -10,14 +12,34 @@ export interface SheetModel {
 }
 
 /** Throws when the engine cannot make sense of the data. */
-export function openSheetModel(engine: Engine, data: EngineData, onContentChange: () => void): SheetModel {
+export function openSheetModel(
+  engine: Engine,
+  data: EngineData,
+  onContentChange: () => void,
+  refuse: (sentence: string) => void = () => {},
+): SheetModel {
   engine.setTranslationMethod(wording);
   const transportService = new engine.LocalTransportService();
-  const model = new engine.Model(data, { transportService });
+  const model = new engine.Model(data, { transportService, custom: { refuse } });
+  showOurWords(model);
   transportService.onNewMessage("canyard", ({ type }) => {
     if (!type.startsWith("CLIENT_")) onContentChange();
   });
-  return { adapter: adapterOf(engine, model), model, exportData: () => model.exportData() };
+  return { adapter: adapterOf(engine, model), model, exportData: () => exportData(model) };
+}
+
+/** What a browser keeps without trouble; beyond it the data are shortened, which takes a second or two. */
+const LONG = 2_000_000;
+
+/** The engine shortens its data, and fails at it where `=SUM(A1)` stands above `=SUM(B1:B2)`. */
+export function exportData(model: EngineModel): EngineData {
+  const whole = { ...model._exportData(false), isNotSquishable: true };
+  if (JSON.stringify(whole).length < LONG) return whole;
+  try {
+    return model.exportData();
+  } catch {
+    return whole;
+  }
 }
 
 function adapterOf(engine: Engine, model: EngineModel): SheetAdapter {
@@ -64,7 +86,7 @@ function selection(engine: Engine, model: EngineModel): { sheet: string; range: 
 }
 
 function evaluate(engine: Engine, model: EngineModel, expression: string, sheetId: string): CellFound[][] {
-  const result = model.getters.evaluateFormulaResult(sheetId, `=${expression}`);
+  const result = model.getters.evaluateFormulaResult(sheetId, withoutDoubledQuotes(`=${expression}`));
   const columns = Array.isArray(result) ? result : [[result]];
   return (columns[0] ?? []).map((_cell, row) => columns.map((column) => found(engine, column[row]!)));
 }
@@ -107,7 +129,11 @@ function read(model: EngineModel, position: Position): CellReading {
 }
 
 function write(model: EngineModel, position: Position, content: CellContent): void {
-  const text = typeof content === "boolean" ? String(content).toUpperCase() : String(content);
+  const text = typeof content === "boolean" ? String(content).toUpperCase() : asTyped(String(content));
   const { isSuccessful } = model.dispatch("UPDATE_CELL", { ...position, content: text });
   if (!isSuccessful) throw new Error("the sheet did not take the change");
+}
+
+function asTyped(text: string): string {
+  return text.startsWith("=") ? withoutDoubledQuotes(text) : text;
 }

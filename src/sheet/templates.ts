@@ -15,6 +15,12 @@ interface Correction {
 // A t-att- value is an expression of the template language.
 const AS_BUTTON = { role: "button", tabindex: "0" };
 
+const CHART_TITLE = "env.model.getters.getChartDefinition(props.chartId).title";
+const CHART_IN_WORDS = {
+  role: "img",
+  "t-att-aria-label": `[${CHART_TITLE}.text, ${CHART_TITLE}.description].filter((words) => words).join(': ') or 'Chart'`,
+};
+
 const CORRECTIONS: readonly Correction[] = [
   // The help of a function starts folded, behind a mark that no key reaches: it starts open instead.
   { template: "FunctionDescriptionProvider", element: "Collapse", attributes: { isCollapsed: "!state.isCollapsed" } },
@@ -42,6 +48,9 @@ const CORRECTIONS: readonly Correction[] = [
   },
   { template: "TextInput", element: "input", attributes: { "t-att-aria-label": "props.label" } },
   { template: "GridAddRowsFooter", element: "input", attributes: { "aria-label": "Rows to add" } },
+
+  { template: "ChartJsComponent", element: "canvas", attributes: CHART_IN_WORDS },
+  { template: "ZoomableChartJsComponent", element: "canvas", attributes: CHART_IN_WORDS },
 
   // Within reach of the keyboard.
   { template: "TopBar", element: ".o-topbar-menu", attributes: { ...AS_BUTTON, "aria-haspopup": "menu" } },

@@ -6,10 +6,11 @@ export interface NamedWorkbook {
 }
 
 export const FILE_ENDING = ".canyard.json";
+export const EXCEL_ENDING = ".xlsx";
 
 const FORMAT = "Canyard workbook";
 const FORMAT_VERSION = 1;
-const EXPECTED = `This page opens workbooks that it saved itself, in files that end in ${FILE_ENDING}.`;
+const EXPECTED = `This page opens Excel workbooks (${EXCEL_ENDING}) and those that it saved itself, in files that end in ${FILE_ENDING}.`;
 
 /** Not one of our files; the message is a sentence for the page. */
 export class WrongFile extends Error {}
@@ -33,18 +34,22 @@ export function fromText(text: string): NamedWorkbook {
   return { name, data };
 }
 
-export function fileNameFor(name: string): string {
+export function fileNameFor(name: string, ending: string = FILE_ENDING): string {
   const legal = name
     .replace(/[\\/:*?"<>|\p{Cc}]+/gu, " ")
     .replace(/\s+/g, " ")
     .trim()
     .slice(0, 80);
-  return `${legal || "workbook"}${FILE_ENDING}`;
+  return `${legal || "workbook"}${ending}`;
+}
+
+/** What a workbook is called whose file tells no name: the file's own, without its ending. */
+export function nameOfFile(file: string): string {
+  return file.replace(/(\.canyard\.json|\.[^.]{1,5})$/i, "").trim() || "Workbook";
 }
 
 function parse(text: string): unknown {
   if (text.trim() === "") throw new WrongFile(`It is empty. ${EXPECTED}`);
-  if (text.startsWith("PK")) throw new WrongFile(`It is an Excel workbook or another packed file. ${EXPECTED}`);
   try {
     return JSON.parse(text);
   } catch {

@@ -5,7 +5,7 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { finish } from "../../tools/starters/finish";
 import { finishedStarters, type FinishedStarter } from "../../tools/starters/make";
-import { seriesColours } from "../../tools/starters/chartXml";
+import { seriesColours } from "../../src/workbooks/chartXml";
 import { plainTwin, withOurFunctions, type LaidSheet, type LaidWorkbook } from "../../tools/starters/layOut";
 import { xlsxOf } from "../../tools/starters/xlsx";
 import type { Chart, Series } from "../../src/workbooks/model";

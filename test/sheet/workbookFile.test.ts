@@ -1,6 +1,6 @@
 import { blank } from "../../src/workbooks/blank";
 import { render } from "../../src/sheet/render";
-import { fileNameFor, fromText, toText, WrongFile } from "../../src/sheet/workbookFile";
+import { EXCEL_ENDING, fileNameFor, fromText, nameOfFile, toText, WrongFile } from "../../src/sheet/workbookFile";
 
 const good = { name: "House 4", data: render(blank) };
 const altered = (change: object) => JSON.stringify({ ...JSON.parse(toText(good)), ...change });
@@ -11,7 +11,6 @@ it("reads what it wrote", () => {
 
 it.each([
   ["an empty file", "", /empty/],
-  ["an Excel workbook", "PK\u0003\u0004", /Excel workbook/],
   ["a text", "zone;minutes", /not a workbook of this page/],
   ["another program's data", '{"rows":[]}', /another program/],
   ["a list", "[]", /another program/],
@@ -31,4 +30,16 @@ it.each([
   ["  ", "workbook.canyard.json"],
 ])("names the file of “%s” %s", (name, file) => {
   expect(fileNameFor(name)).toBe(file);
+});
+
+it("names an Excel file likewise", () => {
+  expect(fileNameFor("House 4?", EXCEL_ENDING)).toBe("House 4.xlsx");
+});
+
+test.each([
+  ["zone plan.v2.xlsx", "zone plan.v2"],
+  ["House 4.canyard.json", "House 4"],
+  [".xlsx", "Workbook"],
+])("a workbook from %s is called %s", (file, name) => {
+  expect(nameOfFile(file)).toBe(name);
 });

@@ -3,7 +3,7 @@ import { starters } from "../../src/workbooks/starters";
 import type { Workbook } from "../../src/workbooks/model";
 import { finish, type Finished } from "../../tools/starters/finish";
 import { openHeadless } from "../../tools/starters/headlessSheet";
-import { onSheet } from "../../tools/starters/addresses";
+import { onSheet } from "../../src/workbooks/addresses";
 import { plainTwin, withOurFunctions, type LaidWorkbook } from "../../tools/starters/layOut";
 import { followingCells, withMovedInputs } from "../rig/movedInputs";
 import { formulasInIronCalc } from "../rig/wholeWorkbook";

@@ -1,8 +1,8 @@
 /** Puts charts into the parts of an .xlsx file whose sheets have none. */
 import { strFromU8, strToU8 } from "fflate";
 import type { Chart } from "../../src/workbooks/model";
-import { placeOf } from "./addresses";
-import { chartXml, escaped, type Plotted } from "./chartXml";
+import { placeOf } from "../../src/workbooks/addresses";
+import { chartXml, escaped, type Plotted } from "../../src/workbooks/chartXml";
 
 export type Parts = Record<string, Uint8Array>;
 

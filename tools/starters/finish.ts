@@ -14,7 +14,7 @@ import {
   type Workbook,
 } from "../../src/workbooks/model";
 import { holdsOurs } from "../../src/taskpane/formula";
-import { beside, onSheet } from "./addresses";
+import { beside, onSheet } from "../../src/workbooks/addresses";
 import { openHeadless, type HeadlessSheet } from "./headlessSheet";
 import { plainOf } from "./plainFormulas";
 

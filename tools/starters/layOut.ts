@@ -1,7 +1,7 @@
 /** A finished workbook cell by cell, as a file holds it: with our functions, or as its plain twin. */
 import { LONGEST_NOTE } from "../../src/workbooks/kit";
 import { isFormula, isTable, isValue, type Cell, type Sheet, type Workbook } from "../../src/workbooks/model";
-import { blocksOf, placeOf } from "./addresses";
+import { blocksOf, placeOf } from "../../src/workbooks/addresses";
 import { tableCells, type CellValue, type Finished, type FinishedSheet } from "./finish";
 
 export interface LaidCell {

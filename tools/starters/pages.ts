@@ -5,7 +5,7 @@
 import type { Edition } from "../../src/workbooks/kit";
 import { columnLetters } from "../../src/workbooks/kit";
 import type { Chart } from "../../src/workbooks/model";
-import { cellsOf, placeOf } from "./addresses";
+import { cellsOf, placeOf } from "../../src/workbooks/addresses";
 import type { LaidSheet } from "./layOut";
 import { DEFAULT_HEIGHT, rowHeights, textWidth, WIDTH_OF_A_COLUMN } from "./rowHeights";
 

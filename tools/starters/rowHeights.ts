@@ -1,7 +1,7 @@
 /** How tall a row must be for the words that go on in further lines: a file tells the heights, no one measures them. */
 import { LOOKS } from "../../src/workbooks/looks";
 import { columnLetters } from "../../src/workbooks/kit";
-import { placeOf } from "./addresses";
+import { placeOf } from "../../src/workbooks/addresses";
 import type { LaidCell, LaidSheet } from "./layOut";
 
 /** In points, of text of 10 points. */

@@ -127,7 +127,7 @@ import { nameOf, type LookUp } from "./teaching/lookUp";
 
 const byName = new Map<string, Entry>();
 /** Finds a function by its name as a cell has it, in any case, with or without the prefix; once the list is made. */
-export const find: LookUp = (name) => byName.get(nameOf(name));
+export const find: LookUp = (name) => byName.get(name) ?? byName.get(nameOf(name));
 const names: string[] = [];
 
 export const catalogue: readonly Entry[] = [

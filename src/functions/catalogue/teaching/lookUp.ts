@@ -25,10 +25,14 @@ export function editDistance(from: string, to: string): number {
   return before[to.length] as number;
 }
 
+/** No name is longer; of a longer text the start is looked at, so that a cell full of text costs no second. */
+const LONGEST_NAME = 40;
+
 /** The names nearest to the one asked, nearest first, in the order given where two are as near. */
 export function nearest(asked: string, names: readonly string[], count: number): string[] {
+  const start = asked.slice(0, LONGEST_NAME);
   return names
-    .map((name) => ({ name, distance: editDistance(asked, name) }))
+    .map((name) => ({ name, distance: editDistance(start, name) }))
     .sort((a, b) => a.distance - b.distance)
     .slice(0, count)
     .map(({ name }) => name);
@@ -41,7 +45,6 @@ export function either(words: readonly string[]): string {
 }
 
 const NAMES_OFFERED = 3;
-const LONGEST_NAME = 40;
 
 /** The error for a function that does not exist; it offers the names that come nearest. */
 export function noSuchFunction(ownName: string, asked: string, names: readonly string[]): FunctionError {

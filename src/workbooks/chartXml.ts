@@ -1,7 +1,7 @@
 /** A chart of the model as the chart part of an .xlsx file, its points cached so that it is drawn without recalculation. */
-import type { Chart, Series } from "../../src/workbooks/model";
+import type { Chart, Series } from "./model";
 import { absoluteRange } from "./addresses";
-import type { CellValue } from "./finish";
+type CellValue = number | string | boolean;
 
 export interface PlottedCell {
   readonly value: CellValue | undefined;

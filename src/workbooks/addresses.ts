@@ -1,5 +1,5 @@
 /** Addresses in A1 form as rows and columns, counted from 1, and back. */
-import { columnLetters, columnNumber, rowNumber } from "../../src/workbooks/kit";
+import { columnLetters, columnNumber, rowNumber } from "./kit";
 
 export interface Place {
   readonly row: number;
@@ -65,7 +65,7 @@ interface Block {
 function runsOf(rows: readonly number[], column: number): Block[] {
   const runs: Block[] = [];
   for (const row of [...rows].sort((a, b) => a - b)) {
-    const last = runs.at(-1);
+    const last = runs[runs.length - 1];
     if (last && last.to.row === row - 1) last.to = { row, column };
     else runs.push({ from: { row, column }, to: { row, column } });
   }
@@ -79,6 +79,8 @@ function sameRows(one: Block, other: Block): boolean {
 /** `'Result'!$B$4:$B$9`, of a range that may name its sheet and may be absolute already. */
 export function absoluteRange(range: string, sheet: string): string {
   const { sheet: named, addresses } = cellsOf(range);
-  const [first, last] = [addresses[0]!, addresses.at(-1)!].map((at) => at.replace(/^([A-Z]+)/, "$$$1$$"));
+  const [first, last] = [addresses[0]!, addresses[addresses.length - 1]!].map((at) =>
+    at.replace(/^([A-Z]+)/, "$$$1$$"),
+  );
   return onSheet(named ?? sheet, first === last ? first! : `${first}:${last}`);
 }
