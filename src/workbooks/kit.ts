@@ -236,7 +236,8 @@ export class SheetBuilder {
   }
 
   input({ input, limits, ...line }: InputLine): CellRef {
-    const at = this.line(line, { value: input, style: "input", ...(line.format && { format: line.format }) }, "in");
+    const format = typedFormat(line.format);
+    const at = this.line(line, { value: input, style: "input", ...(format && { format }) }, "in");
     if (limits) this.allow(at, limits, line.label, line.unit);
     return new CellRef(this.name, at);
   }
@@ -309,8 +310,10 @@ export class SheetBuilder {
     const look = { ...(format && { format }), ...(column.wraps && { wraps: true as const }) };
     if (column.fills !== undefined) return filledCell(column, column.fills, row, rows, cell);
     if (inputs) {
+      const typed = typedFormat(format);
+      const box = { style: style ?? "input", ...look, ...(typed && { format: typed }) };
       const value = inputs[row] ?? null;
-      return value === null ? { style: style ?? "input", ...look } : { value, style: style ?? "input", ...look };
+      return value === null ? box : { value, ...box };
     }
     if (!formula) throw new Error(`${column.key} has neither inputs nor a formula`);
     return {
@@ -391,6 +394,12 @@ export class SheetBuilder {
       print: { ...this.options.print, ...(this.repeated && { repeatedRows: this.repeated }) },
     };
   }
+}
+
+/** In a cell that shows percents some editors take a typed 0.15 for 0.15 %: a fraction is typed and shown as one. */
+function typedFormat(format: FormatName | undefined): FormatName | undefined {
+  if (format === "percent") return "decimals3";
+  return format === "percent0" ? "decimals2" : format;
 }
 
 function markOf({ inputs, style }: TableColumn): string {
