@@ -44,6 +44,7 @@ async function starter(page, title, cell) {
   await page.getByRole("button", { name: title }).click();
   await page.waitForFunction((words) => document.title.includes(words), title);
   await page.evaluate((address) => window.canyardSheet.select(address), cell);
+  await page.getByRole("button", { name: "Help" }).click();
 }
 
 const GRID = "#grid canvas";
@@ -58,8 +59,8 @@ const PICTURES = [
   ].map(([file, title]) => ({
     file,
     path: "",
-    width: 1280,
-    height: 860,
+    width: 1480,
+    height: 1240,
     ready: GRID,
     act: (page) => starter(page, title, "Result!A1"),
   })),
