@@ -1,5 +1,5 @@
 /** The labels of UNIT_LABEL read by another library as units: of the dimension that the argument's name says. */
-import { createUnit, unit } from "mathjs";
+import { createUnit, unit, Unit } from "mathjs";
 import { catalogue } from "../../../src/functions/catalogue";
 import { evaluate, isScalar, isTable, toMetric, usualOf } from "../../../src/kernel";
 import type { Entry, QuantityName } from "../../../src/kernel";
@@ -7,8 +7,8 @@ import { entryOf } from "../../rig/calls";
 import { expectClose } from "../../rig/closeness";
 import { against } from "../../rig/evidence";
 
-/** mathjs has no money; a base unit of that name is all that a price needs. */
-createUnit("currency");
+/** mathjs has no money; a base unit of that name is all that a price needs. Loaded again, it has it. */
+if (!Unit.isValuelessUnit("currency")) createUnit("currency");
 
 const MATHJS = "mathjs 15.2.0, units";
 

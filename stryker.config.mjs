@@ -1,0 +1,24 @@
+/** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
+export default {
+  mutate: ["src/kernel/**/*.ts", "src/functions/catalogue/**/*.ts", "!src/kernel/sources.ts", "!**/questions.ts"],
+  plugins: [
+    "@stryker-mutator/typescript-checker",
+    "./tools/mutation/prose.mjs",
+    "./tools/mutation/runner.mjs",
+  ],
+  testRunner: "warm",
+  ignorers: ["prose"],
+  checkers: ["typescript"],
+  tsconfigFile: "tsconfig.core.json",
+  coverageAnalysis: "perTest",
+  concurrency: 2,
+  timeoutMS: 20_000,
+  timeoutFactor: 3,
+  dryRunTimeoutMinutes: 10,
+  ignorePatterns: ["dist", "docs/pictures", "reports"],
+  reporters: ["clear-text", "json"],
+  clearTextReporter: { reportMutants: false, reportTests: false, allowColor: false },
+  jsonReporter: { fileName: "reports/mutation.json" },
+  tempDirName: ".stryker-tmp",
+  thresholds: { high: 95, low: 90, break: 90 },
+};

@@ -1,0 +1,108 @@
+/**
+ * Judges mutants in one warm process. A mutant of code that runs when a test runs is switched on in what is loaded, and
+ * only the tests that reach it are run. One that acts while files are loaded needs them anew: first the few test files
+ * that look at every entry, and all of them only where those let it live.
+ */
+import { createRequire } from "node:module";
+import { pathToFileURL } from "node:url";
+import { commonTokens, declareClassPlugin, PluginKind, tokens } from "@stryker-mutator/api/plugin";
+import { determineHitLimitReached, DryRunStatus, TestStatus, toMutantRunResult } from "@stryker-mutator/api/test-runner";
+
+const NAMESPACE = "__stryker__";
+
+class WarmRunner {
+  static inject = tokens(commonTokens.logger);
+  #tests = null;
+
+  constructor(log) {
+    this.log = log;
+    this.context = globalThis[NAMESPACE] ??= {};
+  }
+
+  capabilities() {
+    return { reloadEnvironment: true };
+  }
+
+  async init() {
+    const require = createRequire(pathToFileURL(`${process.cwd()}/tools/mutation/`));
+    const { FIRST, REST, load } = require("./load.cjs");
+    Object.assign(this, { first: FIRST, rest: REST, load, runTests: require("./jestWords.cjs").runTests });
+  }
+
+  /** All tests with no mutant at work while they are loaded. */
+  #loaded() {
+    if (this.#tests === null) {
+      this.context.activeMutant = undefined;
+      this.#tests = this.load([...this.first, ...this.rest]);
+    }
+    return this.#tests;
+  }
+
+  async #run(tests, bail) {
+    const results = [];
+    await this.runTests(tests, {
+      before: ({ name }) => (this.context.currentTestId = name),
+      each: ({ name }, failure, timeSpentMs) => {
+        this.context.currentTestId = undefined;
+        const result = { id: name, name, timeSpentMs };
+        if (failure === null) results.push({ ...result, status: TestStatus.Success });
+        else results.push({ ...result, status: TestStatus.Failed, failureMessage: failure });
+        return failure === null || !bail;
+      },
+    });
+    return results;
+  }
+
+  async dryRun() {
+    const tests = await this.#run(this.#loaded(), false);
+    const { mutantCoverage } = this.context;
+    // What runs on loading and in tests is judged as what runs in tests: it loses the kills of the first, and no more.
+    for (const covered of Object.values(mutantCoverage.perTest)) {
+      for (const id of Object.keys(covered)) delete mutantCoverage.static[id];
+    }
+    return { status: DryRunStatus.Complete, tests, mutantCoverage };
+  }
+
+  async #judge(tests) {
+    const results = await this.#run(tests, true);
+    return (
+      determineHitLimitReached(this.context.hitCount, this.context.hitLimit) ?? {
+        status: DryRunStatus.Complete,
+        tests: results,
+      }
+    );
+  }
+
+  async #judgeLoading(mutant) {
+    for (const files of [this.first, this.rest]) {
+      let tests;
+      try {
+        this.context.activeMutant = mutant;
+        tests = this.load(files);
+      } catch (error) {
+        const failed = { id: files[0], name: files[0], timeSpentMs: 0, status: TestStatus.Failed };
+        return { status: DryRunStatus.Complete, tests: [{ ...failed, failureMessage: `On loading: ${error}` }] };
+      }
+      const result = await this.#judge(tests);
+      if (result.status !== DryRunStatus.Complete || result.tests.some(({ status }) => status === TestStatus.Failed)) {
+        return result;
+      }
+      if (files === this.rest) return result;
+    }
+  }
+
+  async mutantRun({ activeMutant, testFilter, hitLimit, mutantActivation }) {
+    this.context.hitLimit = hitLimit;
+    this.context.hitCount = hitLimit === undefined ? undefined : 0;
+    if (mutantActivation === "static") {
+      this.#tests = null;
+      return toMutantRunResult(await this.#judgeLoading(activeMutant.id));
+    }
+    const tests = this.#loaded();
+    const wanted = new Set(testFilter);
+    this.context.activeMutant = activeMutant.id;
+    return toMutantRunResult(await this.#judge(tests.filter(({ name }) => wanted.has(name))));
+  }
+}
+
+export const strykerPlugins = [declareClassPlugin(PluginKind.TestRunner, "warm", WarmRunner)];
