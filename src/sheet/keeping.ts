@@ -37,7 +37,7 @@ export function keepWorkbook(shown: Shown): Keeping {
   let hold: Hold | undefined;
   /** There are changes that neither the browser nor a file has. */
   let isUnsaved = false;
-  const claim = claimWriting(STORAGE_KEYS.present, { gained: lookAtTabs, lost: lookAtTabs });
+  const claim = claimWriting(STORAGE_KEYS.present, { gained: lookAtTabs, lost: lookAtTabs }, navigator.locks);
 
   function save(): void {
     if (hold === undefined) tellSaved(storage.save(shown.workbook()));

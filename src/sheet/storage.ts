@@ -67,7 +67,7 @@ export function workbookStorage(area: () => Storage, now: () => Date = () => new
     if (!release()) return "no room aside";
     const text = toText(workbook, now());
     if (there !== null && isKnownWhole) attempt(() => area().setItem(STORAGE_KEYS.before, there));
-    const outcome = put(area(), text);
+    const outcome = put(area(), text, isKnownWhole);
     if (outcome === "saved") know(text, true);
     else if (present() !== there) know(present(), false);
     return outcome;
@@ -97,7 +97,7 @@ export function workbookStorage(area: () => Storage, now: () => Date = () => new
   /** What opened is what lies there, and without room for a second copy the first still counts. */
   const settle = (text: string, isLatest: boolean) => {
     if (present() !== known) return;
-    if (!isLatest && put(area(), text) === "saved") know(text, true);
+    if (!isLatest && put(area(), text, false) === "saved") know(text, true);
     attempt(() => area().setItem(STORAGE_KEYS.lastGood, text));
   };
 

@@ -44,15 +44,15 @@ export async function firstThatOpens(
   return { failed };
 }
 
-/** The text in hand goes in whole or not at all; to make room for it, copies of earlier ones give way. */
-export function put(area: Storage, text: string): WriteOutcome {
+/** The text in hand goes in whole or not at all. To make room for it, copies of earlier ones give way if they may. */
+export function put(area: Storage, text: string, mayGiveWay: boolean): WriteOutcome {
   const write = () => {
     area.setItem(STORAGE_KEYS.present, text);
     if (area.getItem(STORAGE_KEYS.present) !== text) throw new Error("what was stored came out different");
   };
   let outcome = attempt(write);
   const gaveWay: [string, string][] = [];
-  for (const key of [STORAGE_KEYS.lastGood, STORAGE_KEYS.before]) {
+  for (const key of mayGiveWay ? [STORAGE_KEYS.lastGood, STORAGE_KEYS.before] : []) {
     const copy = outcome === "full" ? area.getItem(key) : null;
     if (copy === null) continue;
     area.removeItem(key);

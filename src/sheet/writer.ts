@@ -24,7 +24,7 @@ const PATIENCE_MS = 300;
 export function claimWriting(
   name: string,
   { gained, lost }: Listeners,
-  locks: Pick<LockManager, "request"> | undefined = navigator.locks,
+  locks: Pick<LockManager, "request"> | undefined,
 ): Claim {
   if (!locks) return { settled: Promise.resolve(), isOurs: () => true, take: () => Promise.resolve() };
   let isOurs = false;
@@ -33,7 +33,9 @@ export function claimWriting(
 
   const request = (options: LockOptions, then: () => void): Promise<void> =>
     new Promise((granted) => {
+      let isHeld = false;
       const hold = () => {
+        isHeld = true;
         isOurs = true;
         then();
         granted();
@@ -41,7 +43,7 @@ export function claimWriting(
         return new Promise<never>(() => {});
       };
       locks.request(name, options, hold).catch((error: unknown) => {
-        const isStolen = isOurs && error instanceof DOMException && error.name === "AbortError";
+        const isStolen = isHeld && error instanceof DOMException && error.name === "AbortError";
         if (isStolen) {
           isOurs = false;
           lost();
