@@ -18,7 +18,7 @@ export const HELD: Readonly<Record<Hold | "other tab kept more", string>> = {
   newer:
     "The workbook kept in this browser was saved by a newer Canyard, so it cannot be read here. It stays as it is, and what is changed here is not kept.",
   "no room aside":
-    "The workbook kept in this browser could not be read, and there is no room to keep a copy of it aside. Save it as a file, then throw it away: until then, what is changed here is not kept.",
+    "There is no room to keep the workbook aside that could not be read. Save it as a file, then throw it away: until then, what is changed here is not kept.",
 };
 
 export const KEPT_ASIDE = "A workbook that this page could not read is kept aside in this browser.";

@@ -6,6 +6,7 @@ import { connectWeather } from "./weatherButton";
 import type { Choice } from "./chooser";
 import { connectChooser, START_FROM_IT } from "./chooser";
 import { createDesk, named } from "./desk";
+import { giveCaretBack } from "./dialogFocus";
 import { engineOnPage } from "./engine";
 import { openFile, saveAsExcel } from "./files";
 import { connectHelp } from "./help";
@@ -51,6 +52,7 @@ async function start(): Promise<void> {
   connectButtons(desk);
   connectWeather(desk, functions);
   connectRegions(grid);
+  giveCaretBack(document.querySelectorAll("dialog"));
   keepForOffline();
 }
 
