@@ -64,6 +64,7 @@ async function runAll(): Promise<void> {
     ...result,
     command: `npm run hostile${given === "" ? "" : ` -- ${given}`}`,
     seed: plan.seed,
+    only: plan.only,
     date: new Date().toISOString().slice(0, 10),
     minutes: (performance.now() - start) / MINUTE,
     workers,

@@ -1,10 +1,17 @@
 /** The judge of the hostile calls: each kind of fault, put before it, is found; what is in order is not. */
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { disagreement, areComparable } from "../../tools/hostile/agreement";
 import { runCalls, type Roads } from "../../tools/hostile/batch";
+import { runCrew } from "../../tools/hostile/crew";
 import type { HostileCall, HostileInput, Outcome } from "../../tools/hostile/call";
 import type { RoadName } from "../../tools/hostile/engineSentences";
 import { judge, type Judged } from "../../tools/hostile/judge";
 import type { Kind } from "../../tools/hostile/kinds";
+
+/** Two processes are started, which takes seconds on a quiet machine. */
+const SLOW_MACHINE = 300_000;
 
 const SENTENCE = "RUN_MINUTES: emitter_flow is blank or 0; it must be more than 0 (gal/h or L/h)";
 const RUNTIME: RoadName = "official runtime";
@@ -171,6 +178,36 @@ describe("the two roads", () => {
       expect(areComparable(call("RUN_MINUTES", [cell, 6]), answer(10))).toBe(false);
     }
   });
+});
+
+describe("a call that never comes back", () => {
+  const folder = mkdtempSync(join(tmpdir(), "canyard-hostile-"));
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  test(
+    "is found and named, and the run ends",
+    async () => {
+      const built = readFileSync(join(__dirname, "../../dist/functions.js"), "utf8");
+      const functionsFile = join(folder, "hangs.js");
+      writeFileSync(
+        functionsFile,
+        `${built}\nCustomFunctions._association.mappings.TANK_VOLUME = () => { for (;;); };`,
+      );
+      const plan = { seed: 1, only: "TANK_VOLUME" };
+      const silences = { start: 120_000, batch: 2_000, call: 2_000 };
+      const { tally } = await runCrew({ plan, functionsFile, batches: 1, workers: 1, silences });
+      // Call 0 has very long ranges, and those go last.
+      expect(tally.faults).toEqual([
+        {
+          road: RUNTIME,
+          index: 1,
+          text: expect.stringMatching(/^TANK_VOLUME/),
+          fault: expect.stringMatching(/^hangs/),
+        },
+      ]);
+    },
+    SLOW_MACHINE,
+  );
 });
 
 describe("a batch", () => {

@@ -7,6 +7,8 @@ export type RoadName = "official runtime" | "browser sheet";
 
 interface Sentence {
   readonly says: RegExp;
+  /** For people. */
+  readonly words: string;
   readonly code: string;
   mayBeSaidOf(call: HostileCall): boolean;
 }
@@ -28,11 +30,14 @@ function hasWrongCount(call: HostileCall): boolean {
 export const SENTENCES: readonly Sentence[] = [
   {
     says: /^Invalid number of arguments for the CANYARD\.[A-Z0-9_]+ function\. Expected \d+ (minimum|maximum), but got \d+ instead\.$/,
+    words:
+      "Invalid number of arguments for the CANYARD.NAME function. Expected N minimum (or maximum), but got N instead.",
     code: "#BAD_EXPR",
     mayBeSaidOf: hasWrongCount,
   },
   {
     says: /^Unknown function: "CANYARD\.[A-Z0-9_]+"$/,
+    words: 'Unknown function: "CANYARD.NAME"',
     code: "#NAME?",
     mayBeSaidOf: ({ name }) => find(name) === undefined,
   },

@@ -10,6 +10,7 @@ import type { Counts, SlowCall, Tally } from "./tally";
 export interface RunFacts extends CrewResult {
   readonly command: string;
   readonly seed: number;
+  readonly only: string | undefined;
   readonly date: string;
   readonly minutes: number;
   readonly workers: number;
@@ -60,11 +61,11 @@ function leastAndMost(functions: Counts): string {
   return `${counts.length} functions, each in ${each} calls.`;
 }
 
-function faultLines({ faults, faultCount }: Tally, seed: number): string[] {
+function faultLines({ tally: { faults, faultCount }, seed, only }: RunFacts): string[] {
   if (faultCount === 0) return ["None."];
+  const again = `npm run hostile -- --seed ${seed}${only === undefined ? "" : ` --only ${only}`} --repeat`;
   const shown = faults.map(
-    ({ road, index, text, fault }) =>
-      `- ${road}, \`npm run hostile -- --seed ${seed} --repeat ${index}\`: ${quoted(fault)}\n  ${quoted(text)}`,
+    ({ road, index, text, fault }) => `- ${road}, \`${again} ${index}\`: ${quoted(fault)}\n  ${quoted(text)}`,
   );
   return [`${grouped(faultCount)}, of which ${shown.length} are shown.`, "", ...shown];
 }
@@ -84,7 +85,7 @@ const JUDGED_BY = [
 const LIMITS = [
   "What the roads cannot carry: the official runtime speaks JSON with its host, so a number that is none and an argument left out reach it as an empty cell; it cuts off arguments beyond those declared; codes that it may not return, such as #REF!, come back as #VALUE!. The engine of the sheet refuses wrong counts of arguments and unknown names by itself, in these sentences, and no other of its own was let pass:",
   "",
-  ...SENTENCES.map(({ says, code }) => `- ${code}, \`${says.source}\``),
+  ...SENTENCES.map(({ words, code }) => `- ${code}: ${words}`),
 ];
 
 function tables({ tally }: RunFacts): string[] {
@@ -131,7 +132,7 @@ export function hostilePage(facts: RunFacts): string {
     "",
     "## Faults",
     "",
-    ...faultLines(tally, seed),
+    ...faultLines(facts),
     "",
     ...tables(facts),
     "",
