@@ -50,12 +50,16 @@ async function runAll(): Promise<void> {
   const batches = Math.ceil(Number(values.calls) / batchSize(plan));
   const workers = Number(values.workers);
   const start = performance.now();
+  let printed = 0;
   const result = await runCrew({
     plan,
     functionsFile: FUNCTIONS,
     batches,
     workers,
-    onBatch: (done, { calls, faultCount }) => {
+    onBatch: (done, { calls, faultCount, faults }) => {
+      for (const { index, road, fault } of faults.slice(printed))
+        console.log(`FAULT, call ${index}, ${road}: ${fault}`);
+      printed = faults.length;
       if (done % BATCHES_TO_A_LINE === 0 || done === batches) console.log(`${calls} calls, ${faultCount} faults`);
     },
   });
