@@ -63,7 +63,11 @@ async function runAll(): Promise<void> {
       if (done % BATCHES_TO_A_LINE === 0 || done === batches) console.log(`${calls} calls, ${faultCount} faults`);
     },
   });
-  const given = process.argv.slice(2).join(" ");
+  const given = [
+    ...(values.calls === DEFAULTS.calls ? [] : [`--calls ${values.calls}`]),
+    ...(values.seed === DEFAULTS.seed ? [] : [`--seed ${values.seed}`]),
+    ...(values.only === undefined ? [] : [`--only ${values.only}`]),
+  ].join(" ");
   const page = hostilePage({
     ...result,
     command: `npm run hostile${given === "" ? "" : ` -- ${given}`}`,

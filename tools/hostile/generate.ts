@@ -4,8 +4,9 @@ import { catalogue } from "../../src/functions/catalogue";
 import { drawBelow } from "../../src/functions/catalogue/teaching/hash";
 import { isRange, isRepeating, type ArgumentInput, type CellInput, type Entry } from "../../src/kernel";
 import { isRows, type HostileCall, type HostileInput } from "./call";
-import { CELL_KINDS, type Kind } from "./kinds";
-import { hostileCell, hostileFor, type Hostile } from "./values";
+import { changed, changesOf, type Change } from "./changes";
+import type { Kind } from "./kinds";
+import { hostileCell, type Hostile } from "./values";
 import { validCalls, type ValidCall } from "./validCalls";
 
 export interface Plan {
@@ -21,8 +22,6 @@ const OF_ONE_ALONE = 200;
 export const BATCHES_TO_A_LONG_CALL = 9;
 const LONG_CELLS: readonly [number, number] = [20_000, 40_000];
 const LARGEST_SEED = 2 ** 31;
-/** Further arguments beyond the declared ones that are tried where a function takes any number. */
-const REPEATED = 4;
 
 export function entriesOf({ only }: Plan): readonly Entry[] {
   const entries = only === undefined ? catalogue : catalogue.filter(({ name }) => name === only.toUpperCase());
@@ -42,13 +41,6 @@ export function functionOf(plan: Plan, { index }: HostileCall): string {
   return entries[Math.floor(index / eachIn(plan)) % entries.length]!.name;
 }
 
-interface Change {
-  readonly at: number;
-  readonly hostile: Hostile;
-  /** Of a range, which cell; null where the whole argument is replaced. */
-  readonly cell: number | null;
-}
-
 type CallChange = "none" | Extract<Kind, `${string}arguments${string}` | "name of no function">;
 
 const callChanges: Arbitrary<CallChange> = fc.oneof(
@@ -59,34 +51,6 @@ const callChanges: Arbitrary<CallChange> = fc.oneof(
   },
   { weight: 1, arbitrary: fc.constant<CallChange>("name of no function") },
 );
-
-function changeOf(entry: Entry): Arbitrary<Change> {
-  const params = Object.entries(entry.params);
-  const choices = params.flatMap(([name, param], index) => {
-    const places = isRepeating(param) ? REPEATED : 1;
-    return Array.from({ length: places }, (_place, further) =>
-      fc.record({
-        at: fc.constant(index + further),
-        hostile: hostileFor(name, param),
-        cell: isRange(param) ? fc.option(fc.nat(1000), { freq: 3 }) : fc.constant(null),
-      }),
-    );
-  });
-  return fc.oneof(...choices);
-}
-
-function changesOf(entry: Entry): Arbitrary<readonly Change[]> {
-  const count = Object.keys(entry.params).length;
-  if (count === 0) return fc.constant([]);
-  const change = changeOf(entry);
-  const every = Array.from({ length: count }, (_argument, at) => change.map((made) => ({ ...made, at, cell: null })));
-  return fc.oneof(
-    { weight: 35, arbitrary: fc.constant([]) },
-    { weight: 40, arbitrary: fc.tuple(change) },
-    { weight: 15, arbitrary: fc.tuple(change, change) },
-    { weight: 5, arbitrary: fc.tuple(...every) },
-  );
-}
 
 interface Draw {
   readonly valid: ValidCall;
@@ -110,27 +74,6 @@ function drawsOf(entry: Entry): Arbitrary<Draw> {
   });
   draws.set(entry, made);
   return made;
-}
-
-const isCellKind = (kind: Kind): boolean => (CELL_KINDS as readonly Kind[]).includes(kind);
-
-function changed(args: readonly HostileInput[], changes: readonly Change[], kinds: Set<Kind>): HostileInput[] {
-  const made = [...args];
-  for (const { at, hostile, cell } of changes) {
-    const before = made[at];
-    kinds.add(hostile.kind);
-    if (cell === null || !isCellKind(hostile.kind) || !isRows(before) || before.flat().length === 0) {
-      made[at] = hostile.value;
-      continue;
-    }
-    kinds.add("one hostile cell in a range");
-    const width = before[0]!.length;
-    const place = cell % (before.length * width);
-    made[at] = before.map((row, line) =>
-      row.map((given, column) => (line * width + column === place ? (hostile.value as CellInput) : given)),
-    );
-  }
-  return Array.from(made);
 }
 
 function reordered(args: readonly HostileInput[], place: number): HostileInput[] {
