@@ -17,7 +17,9 @@ function parameterLine({ name, about, unit, optional, repeating }: Parameter): s
 }
 
 function hostFunction({ name, summary, params, result }: FunctionHelp): string {
-  const names = params.map(({ name: parameter, repeating }) => (repeating ? `...(${parameter} ?? [])` : parameter));
+  const names = params.map(({ name: parameter, repeating }) =>
+    repeating ? `...furtherInputs(${parameter})` : parameter,
+  );
   const declared = params.map(
     ({ name: parameter, optional, repeating }) =>
       `${parameter}${optional && !repeating ? "?" : ""}: ${typeOf(repeating)}`,
@@ -42,7 +44,7 @@ export function functionsFile(): string {
   return [
     "// Generated from the catalogue by `npm run generate`; do not edit.",
     "/* eslint-disable @typescript-eslint/no-explicit-any */",
-    'import { answer as answerCell } from "./host";',
+    'import { answer as answerCell, furtherInputs } from "./host";',
     "",
     ...catalogue.map((entry) => `${hostFunction(entry)}\n`),
   ].join("\n");

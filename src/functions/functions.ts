@@ -1,6 +1,6 @@
 // Generated from the catalogue by `npm run generate`; do not edit.
 /* eslint-disable @typescript-eslint/no-explicit-any */
-import { answer as answerCell } from "./host";
+import { answer as answerCell, furtherInputs } from "./host";
 
 /**
  * Volume of a round pot, up to the fill line
@@ -1732,7 +1732,7 @@ export function WATER_AFTER_SAVINGS(baseline: any[][], savings: any[][]): any {
  * @returns {any[][]} One row a step, then the source, the limits and the plain-spreadsheet formula
  */
 export function SHOW_WORKING(function_name: any[][], input: any[][][]): any[][] {
-  return answerCell("SHOW_WORKING", [function_name, ...(input ?? [])]) as any[][];
+  return answerCell("SHOW_WORKING", [function_name, ...furtherInputs(input)]) as any[][];
 }
 
 /**
@@ -1795,7 +1795,7 @@ export function DIAGNOSE_ANSWER(
   detail: any[][],
   input: any[][][],
 ): any {
-  return answerCell("DIAGNOSE_ANSWER", [answer, function_name, relative_tolerance, detail, ...(input ?? [])]);
+  return answerCell("DIAGNOSE_ANSWER", [answer, function_name, relative_tolerance, detail, ...furtherInputs(input)]);
 }
 
 /**
@@ -1807,7 +1807,7 @@ export function DIAGNOSE_ANSWER(
  * @returns {any[][]} One row a mistake
  */
 export function COMMON_MISTAKES(function_name: any[][], input: any[][][]): any[][] {
-  return answerCell("COMMON_MISTAKES", [function_name, ...(input ?? [])]) as any[][];
+  return answerCell("COMMON_MISTAKES", [function_name, ...furtherInputs(input)]) as any[][];
 }
 
 /**

@@ -97,6 +97,15 @@ function hostFailure(error: unknown, name: string): unknown {
   return hostError("#VALUE!", `${NAMESPACE}.${name} could not be worked out`);
 }
 
+/**
+ * The arguments that a function takes any number of, which the host sends as one list. Where a call has none, what the
+ * host puts behind the arguments may stand in their place.
+ */
+export function furtherInputs(given: unknown): readonly unknown[] {
+  if (Array.isArray(given)) return given as readonly unknown[];
+  return typeof given === "object" || given === undefined ? [] : [given];
+}
+
 /** One call of a cell; `args` are the declared arguments in order, without what the host adds behind them. */
 export function answer(name: string, args: readonly unknown[]): unknown {
   try {

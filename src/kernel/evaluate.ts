@@ -88,6 +88,13 @@ export function silentShowFor(system: UnitSystem | null): Show {
   return silent[system ?? "none"];
 }
 
+const BEYOND_CELLS = "these numbers lead beyond what a cell can hold";
+
+/** Words about numbers that ran out on the way to them say nothing to a person; this does. */
+function inPlainNumbers(words: string): string {
+  return /\b(?:Infinity|NaN)\b/.test(words) ? BEYOND_CELLS : words;
+}
+
 function aroundOf(entry: Entry, system: UnitSystem | "none"): Around<string, string> {
   const unitSystem = system === "none" ? "metric" : system;
   const constants = Object.fromEntries(
@@ -98,8 +105,13 @@ function aroundOf(entry: Entry, system: UnitSystem | "none"): Around<string, str
     system: unitSystem,
     blanksMet: () => 0,
     refuse: (argument, value, itMust) =>
-      new FunctionError("input", argument, `${entry.name}: ${argument} is ${shownValue(value)}; ${itMust}`),
-    noAnswer: (why, argument) => new FunctionError("no answer", argument ?? null, `${entry.name}: ${why}`),
+      new FunctionError(
+        "input",
+        argument,
+        `${entry.name}: ${argument} is ${shownValue(value)}; ${inPlainNumbers(itMust)}`,
+      ),
+    noAnswer: (why, argument) =>
+      new FunctionError("no answer", argument ?? null, `${entry.name}: ${inPlainNumbers(why)}`),
   };
 }
 
@@ -276,7 +288,7 @@ export function argumentFaults(entry: Entry, args: readonly ArgumentInput[]): re
 function guardedCell(entry: Entry, cell: unknown): CellAnswer {
   if (typeof cell === "number") {
     if (Number.isFinite(cell)) return cell === 0 ? 0 : cell;
-    return new FunctionError("input", null, `${entry.name}: these numbers lead beyond what a cell can hold`);
+    return new FunctionError("input", null, `${entry.name}: ${BEYOND_CELLS}`);
   }
   if (typeof cell === "string" || typeof cell === "boolean" || cell instanceof FunctionError) return cell;
   return "";

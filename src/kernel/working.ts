@@ -158,15 +158,21 @@ function inFormula(value: number): string {
   return value < 0 ? `(${shortNumber(value)})` : shortNumber(value);
 }
 
-/** The formula of one step with the numbers of this call in it, four digits each. */
+const RAN_OUT = "a number here is beyond what a cell can hold";
+
+/** The formula of one step with the numbers of this call in it, four digits each; words where one of them ran out. */
 export function numbersOf(step: Step, working: Working): string {
   const results = new Map(working.steps.map(({ symbol, value }) => [symbol, value]));
-  return replaceSymbols(step.formula, (symbol) => {
-    const value = results.get(symbol) ?? working.values.get(symbol);
-    if (value === undefined) return symbol;
-    if (typeof value === "number") return inFormula(value);
-    return value.length === 1 ? inFormula(value[0]!) : `${value.length} values`;
+  let hasRunOut = false;
+  const written = replaceSymbols(step.formula, (symbol) => {
+    const found = results.get(symbol) ?? working.values.get(symbol);
+    if (found === undefined) return symbol;
+    const value = typeof found !== "number" && found.length === 1 ? found[0]! : found;
+    if (typeof value !== "number") return `${value.length} values`;
+    hasRunOut ||= !Number.isFinite(value);
+    return inFormula(value);
   });
+  return hasRunOut ? RAN_OUT : written;
 }
 
 /** The last step with all earlier ones put in its place: one spreadsheet formula in the symbols of the arguments. */

@@ -1,16 +1,15 @@
 import { blank } from "../workbooks/blank";
 import type { Workbook } from "../workbooks/model";
-import { autosave } from "./autosave";
 import type { ComponentLibrary, Engine, EngineModel } from "./engine";
 import { createGrid, tellOfGrid } from "./grid";
+import { keepWorkbook } from "./keeping";
 import { tell, withdraw } from "./notices";
 import type { PresentSheet } from "./presentSheet";
 import { presentSheet } from "./presentSheet";
 import { render } from "./render";
 import type { SheetModel } from "./sheetModel";
 import { openSheetModel } from "./sheetModel";
-import type { RestoreOutcome, SaveOutcome } from "./storage";
-import { STORAGE_KEYS, workbookStorage } from "./storage";
+import { changesByOpening, refuseNewer } from "./versions";
 import type { NamedWorkbook } from "./workbookFile";
 
 /** The one workbook in hand: what is shown, kept and replaced. */
@@ -23,22 +22,10 @@ export interface Desk {
   isUntouched(): boolean;
   /** Nothing was kept in this browser when the page opened. */
   readonly isFresh: boolean;
+  saveAsFile(): void;
   /** Throws, and leaves everything as it was, when the engine cannot open the workbook. */
   replace(workbook: NamedWorkbook, isOurs?: boolean): Promise<void>;
 }
-
-const SAVE_SENTENCES: Readonly<Record<Exclude<SaveOutcome, "saved">, string>> = {
-  full: "This browser's storage is full, so the last changes are not kept here. Save the workbook as a file.",
-  refused:
-    "This browser does not let the page keep the workbook, so it is lost when the page closes. Save the workbook as a file.",
-};
-
-const RESTORE_SENTENCES: Partial<Readonly<Record<RestoreOutcome, string>>> = {
-  "last good restored":
-    "The workbook kept in this browser could not be read. The last one that opened well is shown; the unreadable copy is kept aside.",
-  unreadable: "The workbook kept in this browser could not be read. It is kept aside, and a fresh workbook is shown.",
-  refused: SAVE_SENTENCES.refused,
-};
 
 /** Lays out the workbook kept in this browser, or else the opening one. */
 export async function createDesk(
@@ -47,51 +34,63 @@ export async function createDesk(
   host: HTMLElement,
   opening: Workbook,
 ): Promise<Desk> {
-  const grid = await createGrid(engine, library, host);
   const name = nameField();
-  const storage = workbookStorage(() => window.localStorage);
-  const saving = autosave(() => tellSaved(storage.save(workbook())));
-  let open: SheetModel;
+  let open: SheetModel | undefined;
+  let sheet: PresentSheet | undefined;
   let isUntouched = false;
 
-  const workbook = (): NamedWorkbook => ({ name: name.read(), data: open.exportData() });
-  const changed = () => {
-    showSaving();
-    saving.changed();
-  };
+  const workbook = (): NamedWorkbook => ({ name: name.read(), data: open!.exportData() });
   const touched = () => {
     isUntouched = false;
-    changed();
+    keeping.changed();
   };
-  const lay = (next: NamedWorkbook, isOurs = false) => {
-    open = openSheetModel(engine, next.data, touched, tellOfGrid);
-    name.write(next.name);
-    isUntouched = isOurs;
+  const show = async (next: SheetModel, title: string) => {
+    open = next;
+    if (sheet) sheet.becomes(next.adapter);
+    else sheet = presentSheet(next.adapter);
+    name.write(title);
+    await grid.show(next.model);
   };
+  const lay = async (next: NamedWorkbook, isForeign = false) => {
+    refuseNewer(engine, next.data);
+    const changes = changesByOpening(engine, next.data);
+    const opened = openSheetModel(engine, next.data, touched, tellOfGrid);
+    // What cannot be saved again is not taken in the place of what can.
+    if (isForeign) opened.exportData();
+    const former = open && { model: open, title: name.read() };
+    try {
+      await show(opened, next.name);
+    } catch (error) {
+      if (former) await show(former.model, former.title);
+      throw error;
+    }
+    isUntouched = false;
+    tellChanges(next.name, changes(opened.model));
+  };
+  // Who may keep the workbook is asked for while the grid is fetched.
+  const keeping = keepWorkbook({ workbook, open: (stored) => lay(stored) });
+  const grid = await createGrid(engine, library, host);
 
-  const outcome = storage.restore((stored) => lay(stored));
-  const isFresh = outcome !== "restored" && outcome !== "last good restored";
-  if (isFresh) lay(named(opening), true);
-  tellRestored(outcome);
-  const sheet = presentSheet(open!.adapter);
-  await grid.show(open!.model);
-
+  const isFresh = !(await keeping.restore());
+  if (isFresh) {
+    await lay(named(opening));
+    isUntouched = true;
+  }
   name.onChange(touched);
-  warnOfOtherTabs();
   return {
-    sheet,
+    sheet: sheet!,
     engine,
     workbook,
-    model: () => open.model,
+    model: () => open!.model,
     isUntouched: () => isUntouched,
     isFresh,
-    async replace(next, isOurs) {
-      saving.flush();
-      lay(next, isOurs);
-      sheet.becomes(open.adapter);
-      await grid.show(open.model);
-      changed();
-      saving.flush();
+    saveAsFile: keeping.saveAsFile,
+    async replace(next, isOurs = false) {
+      keeping.flush();
+      await lay(next, !isOurs);
+      isUntouched = isOurs;
+      keeping.changed();
+      keeping.flush();
     },
   };
 }
@@ -119,24 +118,10 @@ function nameField() {
   };
 }
 
-function showSaving(): void {
-  document.getElementById("saved")!.textContent = "Saving…";
-}
-
-function tellSaved(outcome: SaveOutcome): void {
-  document.getElementById("saved")!.textContent = outcome === "saved" ? "Saved" : "Not saved";
-  if (outcome === "saved") withdraw("saving");
-  else tell(SAVE_SENTENCES[outcome], "saving");
-}
-
-function tellRestored(outcome: RestoreOutcome): void {
-  const sentence = RESTORE_SENTENCES[outcome];
-  if (sentence) tell(sentence, outcome === "refused" ? "saving" : "restoring");
-}
-
-function warnOfOtherTabs(): void {
-  window.addEventListener("storage", ({ key }) => {
-    if (key !== STORAGE_KEYS.present) return;
-    tell("This workbook was also changed in another tab of this browser. What is saved last is kept.", "another tab");
+function tellChanges(name: string, points: readonly string[]): void {
+  withdraw("older version");
+  if (points.length === 0) return;
+  tell(`“${name}” was saved by an older Canyard. Bringing it up to date changed something:`, "older version", {
+    points,
   });
 }

@@ -1,12 +1,16 @@
 /** Workbooks from files and into files: our own kind, and Excel's. */
 import type { Desk } from "./desk";
+import { offer } from "./download";
 import { tell, withdraw } from "./notices";
 import { ask } from "./question";
-import type { NamedWorkbook } from "./workbookFile";
-import { EXCEL_ENDING, FILE_ENDING, fileNameFor, fromText, nameOfFile, toText, WrongFile } from "./workbookFile";
+import type { ReadWorkbook } from "./workbookFile";
+import { EXCEL_ENDING, fileNameFor, fromText, nameOfFile, WrongFile } from "./workbookFile";
+
+const ALTERED =
+  "This file was changed or damaged since it was saved: its checksum does not fit. Numbers in it may be wrong.";
 
 interface Found {
-  readonly workbook: NamedWorkbook;
+  readonly workbook: ReadWorkbook;
   /** What could not be carried over, once the workbook is open. */
   leftOut(): readonly string[];
 }
@@ -16,7 +20,8 @@ export async function openFile(desk: Desk, file: File): Promise<void> {
     const { workbook, leftOut } = await read(desk, file);
     withdraw("file");
     const question = `Put “${workbook.name}” in the place of “${desk.workbook().name}”?`;
-    if (!(await ask(question, "Open the file"))) return;
+    const warning = workbook.isAltered ? `${ALTERED} ` : "";
+    if (!(await ask(warning + question, "Open the file"))) return;
     await desk.replace(workbook);
     tellLeftOut(
       `“${file.name}” is open. Not all of it could be carried over; the file itself is unchanged.`,
@@ -39,10 +44,6 @@ async function read(desk: Desk, file: File): Promise<Found> {
   } catch (error) {
     throw error instanceof UnreadableFile ? new WrongFile(error.message) : error;
   }
-}
-
-export function saveAsFile(workbook: NamedWorkbook): void {
-  offer(fileNameFor(workbook.name, FILE_ENDING), new Blob([toText(workbook)], { type: "application/json" }));
 }
 
 const EXCEL_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -82,12 +83,4 @@ function excelFiles() {
 /** Every file that is packed begins so. */
 function isPacked(bytes: Uint8Array): boolean {
   return bytes[0] === 0x50 && bytes[1] === 0x4b;
-}
-
-function offer(name: string, content: Blob): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(content);
-  link.download = name;
-  link.click();
-  window.setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
 }

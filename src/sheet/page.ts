@@ -6,8 +6,9 @@ import { connectWeather } from "./weatherButton";
 import type { Choice } from "./chooser";
 import { connectChooser, START_FROM_IT } from "./chooser";
 import { createDesk, named } from "./desk";
+import { giveCaretBack } from "./dialogFocus";
 import { engineOnPage } from "./engine";
-import { openFile, saveAsExcel, saveAsFile } from "./files";
+import { openFile, saveAsExcel } from "./files";
 import { connectHelp } from "./help";
 import { tell, withdraw } from "./notices";
 import { keepForOffline } from "./offline";
@@ -51,6 +52,7 @@ async function start(): Promise<void> {
   connectButtons(desk);
   connectWeather(desk, functions);
   connectRegions(grid);
+  giveCaretBack(document.querySelectorAll("dialog"));
   keepForOffline();
 }
 
@@ -67,7 +69,7 @@ function connectButtons(desk: Desk): void {
   window.canyardOpenStarter = async (id, edition) => lay(desk, await files.workbook(id, edition), START_FROM_IT);
   byId("new").addEventListener("click", choose);
   byId("open").addEventListener("click", () => fileField.click());
-  byId("save-as-file").addEventListener("click", () => saveAsFile(desk.workbook()));
+  byId("save-as-file").addEventListener("click", desk.saveAsFile);
   byId("save-as-excel").addEventListener("click", () => void saveAsExcel(desk));
   fileField.addEventListener("change", () => {
     const [file] = Array.from(fileField.files ?? []);
@@ -81,7 +83,7 @@ function connectButtons(desk: Desk): void {
 /** The example can be looked at and worked in at once; nobody has to choose first. */
 function welcome(choose: () => void): void {
   tell("This is an example: one day at an invented nursery. There are workbooks to start your own from.", WELCOME, {
-    action: { words: "Choose a workbook…", act: choose },
+    actions: [{ words: "Choose a workbook…", act: choose }],
   });
 }
 
@@ -108,9 +110,12 @@ async function startFrom(desk: Desk, { title, agree, workbook }: Choice): Promis
 
 function connectRegions(grid: HTMLElement): void {
   const status = byId("cell-status");
+  const notices = byId("notices");
+  const firstButton = () => notices.querySelector("button");
   const help = connectHelp(byId("help"), byId("help-button"), () => window.dispatchEvent(new Event("resize")));
   window.canyardNextRegion = moveBetweenRegions([
     { holds: byId("bar"), focus: () => byId("workbook-name").focus() },
+    { holds: notices, isThere: () => firstButton() !== null, focus: () => firstButton()?.focus() },
     { holds: grid, focus: () => grid.querySelector<HTMLElement>(".o-grid-composer [contenteditable]")?.focus() },
     { holds: help.place, isThere: help.isOpen, focus: help.focus },
     { holds: status, focus: () => status.focus() },

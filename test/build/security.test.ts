@@ -63,6 +63,7 @@ test("nothing but the workbook, whether the help is open and which units it show
     "canyard.help",
     "canyard.pane.units",
     "canyard.workbook",
+    "canyard.workbook.before",
     "canyard.workbook.last-good",
     "canyard.workbook.set-aside",
   ]);

@@ -44,6 +44,24 @@ describe("through the official custom-functions runtime", () => {
     }
   });
 
+  // The runtime puts an object of its own behind the arguments that came.
+  test.each([
+    ["none", ["LIBRARY_VERSION"]],
+    ["an empty list", ["LIBRARY_VERSION", []]],
+    ["null", ["LIBRARY_VERSION", null]],
+  ])("further inputs that are %s are none", async (_what, args) => {
+    const { ok, value } = await host.call("SHOW_WORKING", args);
+    expect(ok).toBe(true);
+    expect((value as unknown[][])[0]).toEqual(["step", "words", "symbols", "numbers", "result", "unit"]);
+  });
+
+  test("a further input that is one value is that one", async () => {
+    await expect(host.call("SHOW_WORKING", ["RUN_MINUTES", 1])).resolves.toMatchObject({
+      ok: true,
+      value: [expect.anything(), ["error", expect.stringContaining("emitter_flow is blank"), "", "", "", ""]],
+    });
+  });
+
   test("a cell sent as a plain value, not as a block of one, is the same", async () => {
     await expect(host.call("RUN_MINUTES", [0.275, 6])).resolves.toMatchObject({ ok: true, value: 2.75 });
   });

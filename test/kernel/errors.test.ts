@@ -81,6 +81,14 @@ describe("the runner", () => {
     });
   });
 
+  test.each([
+    ["INTERCEPTION_FRACTION", [1e300, 1, "metric"], "area_per_plant is 1"],
+    ["FLOOD_VOLUME", [1e-300, 1, "us", 1e200, 1e200], "pots is 1E200"],
+  ] as const)("never says in %s that a number must be infinite", (name, args, start) => {
+    const error = refusal(entryOf(name), args);
+    expect(error.message).toBe(`${name}: ${start}; these numbers lead beyond what a cell can hold`);
+  });
+
   test("puts such a number of a table into its own cell as an error", () => {
     const [row] = evaluate(
       fixtureFunction(() => [[1, NaN]]),

@@ -67,6 +67,15 @@ describe("the steps of a call", () => {
   });
 });
 
+describe("the numbers of a step", () => {
+  test("are words where one of them ran out on the way", () => {
+    const working = work(entryOf("BOOM_PLAN"), [[["A"]], [[1]], [[1]], 1.9e191, 4.4e192, 1e301, "metric"]);
+    const written = working.steps.filter(({ formula }) => formula !== "").map((step) => numbersOf(step, working));
+    expect(written).toContain("a number here is beyond what a cell can hold");
+    expect(written.join()).not.toMatch(/Infinity|NaN/);
+  });
+});
+
 describe("the plain-spreadsheet formula", () => {
   const byName = (name: string): string => name;
 

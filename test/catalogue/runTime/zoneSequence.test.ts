@@ -432,6 +432,11 @@ describe("a row that cannot run", () => {
     expect(last[4]).toBe("1 left out");
   });
 
+  test("for a flow that no count of valves could share says so, and no number runs out in its words", () => {
+    const { rows } = sequence([good, zone("bad", 10, 1e308)], { supply: 1e-10 });
+    expect(rows[1]).toEqual(["bad", "", "", "", "left out: its flow is beyond what valves in turn can share"]);
+  });
+
   test("has its place in every cycle, so that rows keep their distance", () => {
     const { rows } = sequence([good, zone("bad", null, 30)], { supply: 60, cycles: 3 });
     expect(rows.map(([name]) => name)).toEqual(["good", "bad", "good", "bad", "good", "bad"]);

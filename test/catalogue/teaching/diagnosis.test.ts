@@ -174,6 +174,15 @@ describe(byAnotherRoute("DIAGNOSE_ANSWER"), () => {
   });
 });
 
+describe("where numbers run out", () => {
+  // 2.5 / 1E-323 is more than a number holds: that slip gives no number, so it explains none.
+  test("a slip whose number runs out explains no answer", () => {
+    const told = evaluate(entryOf("DIAGNOSE_ANSWER"), [1.25, "RUN_TIME_MULTIPLIER", 0.02, 3, 1e-323]);
+    expect(told).not.toMatch(/Infinity|uniformity was left out/);
+    expect(told).toMatch(/^wrong: /);
+  });
+});
+
 // The entries' own arithmetic, over all functions.
 describe(byAnotherRoute("COMMON_MISTAKES"), () => {
   test.each(diagnosed.map((entry) => [entry.name, entry] as const))(

@@ -91,6 +91,14 @@ describe(byAnotherRoute("CU_CHRISTIANSEN"), () => {
   test("sixteen catches: deviations of 48 in all from 18.75 give 1 - 48 / 300 = 0.84", () => {
     expectClose(cu(...SIXTEEN), 0.84, 1e-14);
   });
+
+  test("very uneven: 4 either side of a mean of 5 give 0.2; 8 and three of nothing give 1 - 3 / 2", () => {
+    expectClose(cu(1, 9), 0.2, 1e-15);
+    expect(measured("CU_CHRISTIANSEN", [8, 0, 0, 0], "count")).toBe(-0.5);
+    // Of a pair the coefficient is the lower over the mean: every digit of the lower counts.
+    expectClose(cu(983286.3, 0.00532), 0.00532 / 491643.15266, 1e-15);
+    expectClose(stepsOf("CU_CHRISTIANSEN", { readings: [[1, 9]] })("L"), 1, 0);
+  });
 });
 
 describe(byAnotherRoute("STATISTICAL_UNIFORMITY"), () => {

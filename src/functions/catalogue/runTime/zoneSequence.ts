@@ -50,6 +50,11 @@ function runOf(minutes: number, flow: number, { supply, start, gap, cycles }: Pl
   return { valves, minutes: each, flow: atOnce, span };
 }
 
+/** A flow so far above the supply that no number counts its valves. */
+function beyondSupply(flow: number, { supply }: Plan): string | null {
+  return Number.isFinite(flow / supply) ? null : "left out: its flow is beyond what valves in turn can share";
+}
+
 function zonesOf(
   names: readonly string[],
   minutes: readonly PlanCell[],
@@ -62,7 +67,7 @@ function zonesOf(
   names.forEach((name, row) => {
     const [itsMinutes, itsFlow] = [minutes[row] as PlanCell, flows[row] as PlanCell];
     if (isUnwritten(name, itsMinutes, itsFlow)) return;
-    const fault = faultOf(itsMinutes, itsFlow);
+    const fault = faultOf(itsMinutes, itsFlow) ?? beyondSupply(itsFlow as number, plan);
     if (fault !== null) {
       zones.push({ name, run: fault });
       return;

@@ -24,7 +24,9 @@ export function isRounded(answer: number, exact: number): boolean {
   return Math.abs(answer - exact) <= half * (1 + DUST);
 }
 
+/** Nothing is near a number that ran out. */
 export function isWithin(answer: number, exact: number, relative: number, absolute = 0): boolean {
+  if (!Number.isFinite(exact)) return false;
   return Math.abs(answer - exact) <= Math.max(relative * Math.abs(exact), absolute) * (1 + DUST);
 }
 

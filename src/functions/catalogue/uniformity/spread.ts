@@ -79,9 +79,32 @@ export function showDu(low: number, m: number, show: Show): number {
   return show("DU = low / m", low / m, "fraction", "Low-quarter uniformity");
 }
 
+/** Beyond this part of the mean, 1 - D / m loses digits: of two readings, one of them nearly 0, it loses all. */
+const VERY_UNEVEN = 0.5;
+
+/** Christiansen's coefficient, from the mean deviation D or, where readings are very uneven, without it. */
 export function showCu(readings: Readings, m: number, show: Show): number {
-  const deviation = show("D = AVEDEV(x)", meanDeviation(readings, m), "any one unit", "Mean deviation from the mean");
+  const deviation = meanDeviation(readings, m);
+  if (deviation > VERY_UNEVEN * m) return showUnevenCu(readings, m, show);
+  show("D = AVEDEV(x)", deviation, "any one unit", "Mean deviation from the mean");
   return show("CU = 1 - D / m", 1 - deviation / m, "fraction", "Christiansen's coefficient");
+}
+
+/**
+ * Readings below the mean lie as far from it in all as those above. With k of them, L their sum, D is
+ * 2 (k m - L) / n, which leaves a coefficient that keeps its digits near 0.
+ */
+function showUnevenCu(readings: Readings, m: number, show: Show): number {
+  const below = readings.filter((reading) => reading < m);
+  const sum = below.reduce((all, reading) => all + reading, 0);
+  show('k = COUNTIF(x, "<" & m)', below.length, "count", "Readings below the mean");
+  show('L = SUMIF(x, "<" & m)', sum, "any one unit", "Their sum");
+  return show(
+    "CU = (n - 2 * k + 2 * L / m) / n",
+    (readings.length - 2 * below.length + (2 * sum) / m) / readings.length,
+    "fraction",
+    "Christiansen's coefficient: 1 - D / m, where D is 2 (k m - L) / n",
+  );
 }
 
 /** The coefficient of variation. */

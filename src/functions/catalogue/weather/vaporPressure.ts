@@ -26,6 +26,9 @@ export function saturationPressure(celsius: number): number {
 }
 
 export interface Vapor {
+  /** Saturation at the highest and at the lowest temperature. */
+  readonly atMax: number;
+  readonly atMin: number;
   readonly saturated: number;
   readonly actual: number;
 }
@@ -45,6 +48,8 @@ export function vaporPressures(maxC: number, minC: number, rhMax: number, rhMin:
     "Saturation at the lowest temperature",
   );
   return {
+    atMax,
+    atMin,
     saturated: show(
       "es = (ex + en) / 2",
       (atMax + atMin) / 2,

@@ -82,12 +82,13 @@ export const vaporPressureDeficit = defineFunction({
     if (rh_min > rh_max) throw refuse("rh_min", rh_min, `it must be rh_max (${rh_max}) or less (%)`);
     const maxC = show.toMetric("Tx = Tmax", tmax, "temperature", "Highest temperature, in C");
     const minC = show.toMetric("Tn = Tmin", tmin, "temperature", "Lowest temperature, in C");
-    const { saturated, actual } = vaporPressures(maxC, minC, rh_max, rh_min, show);
+    const { atMax, atMin } = vaporPressures(maxC, minC, rh_max, rh_min, show);
+    // es - ea, by what each extreme lacks: the difference of the two would leave a dust of digits in saturated air.
     return show(
-      "VPD = MAX(0, es - ea)",
-      Math.max(0, saturated - actual),
+      "VPD = (en * (100 - RHx) + ex * (100 - RHn)) / 200",
+      (atMin * (100 - rh_max) + atMax * (100 - rh_min)) / 200,
       "vapor pressure",
-      "What the air lacks to saturation",
+      "What the air lacks to saturation: es - ea, taken at each temperature",
     );
   },
 });
