@@ -41,7 +41,7 @@ processes.spawnSync = (...call) => {
 };
 
 /** They start other processes, time themselves, or work millions of cells: too slow to judge thousands of mutants. */
-const LEFT_OUT_FILES = ["test/kernel/types.test.ts", "test/catalogue/uniformity/manyReadings.test.ts"];
+const LEFT_OUT_FILES = ["test/kernel/types.test.ts", "test/catalogue/uniformity/manyReadings.test.ts", "test/catalogue/accuracy.test.ts"];
 const LEFT_OUT_TESTS = /IronCalc|^times and sizes|^a class of 200|in another engine|100,000/;
 
 /** Quick to load, and they look at every entry: nearly all mutants of what is worked out on loading fall here. */
@@ -55,6 +55,9 @@ const FIRST = [
   "test/kernel/limits.test.ts",
   "test/kernel/rational.test.ts",
 ];
+
+/** Not as quick, and they look at every entry too. */
+const BROAD = ["test/catalogue/publishedValues.test.ts", "test/catalogue/teaching/lookUps.test.ts"];
 
 function testsIn(folder) {
   return readdirSync(join(ROOT, folder), { recursive: true })
@@ -81,4 +84,11 @@ function load(files) {
   return tests;
 }
 
-module.exports = { FIRST, REST, load };
+/** Beside those that look at every entry, the tests of a source file's own group or of the kernel. */
+function ownTests(sourceFile) {
+  const group = /catalogue[\\/](\w+)[\\/]/.exec(sourceFile)?.[1];
+  const folder = group === undefined ? "test/kernel/" : `test/catalogue/${group}/`;
+  return REST.filter((file) => file.startsWith(folder) || BROAD.includes(file));
+}
+
+module.exports = { FIRST, REST, load, ownTests };

@@ -1,7 +1,7 @@
 /**
  * Judges mutants in one warm process. A mutant of code that runs when a test runs is switched on in what is loaded, and
  * only the tests that reach it are run. One that acts while files are loaded needs them anew: first the few test files
- * that look at every entry, and all of them only where those let it live.
+ * that look at every entry, then those of its own group where the first let it live.
  */
 import { createRequire } from "node:module";
 import { pathToFileURL } from "node:url";
@@ -25,8 +25,8 @@ class WarmRunner {
 
   async init() {
     const require = createRequire(pathToFileURL(`${process.cwd()}/tools/mutation/`));
-    const { FIRST, REST, load } = require("./load.cjs");
-    Object.assign(this, { first: FIRST, rest: REST, load, runTests: require("./jestWords.cjs").runTests });
+    const { FIRST, REST, load, ownTests } = require("./load.cjs");
+    Object.assign(this, { first: FIRST, rest: REST, load, ownTests, runTests: require("./jestWords.cjs").runTests });
   }
 
   /** All tests with no mutant at work while they are loaded. */
@@ -73,8 +73,9 @@ class WarmRunner {
     );
   }
 
-  async #judgeLoading(mutant) {
-    for (const files of [this.first, this.rest]) {
+  async #judgeLoading(mutant, sourceFile) {
+    const stages = [this.first, this.ownTests(sourceFile)];
+    for (const files of stages) {
       let tests;
       try {
         this.context.activeMutant = mutant;
@@ -87,7 +88,7 @@ class WarmRunner {
       if (result.status !== DryRunStatus.Complete || result.tests.some(({ status }) => status === TestStatus.Failed)) {
         return result;
       }
-      if (files === this.rest) return result;
+      if (files === stages.at(-1)) return result;
     }
   }
 
@@ -96,7 +97,7 @@ class WarmRunner {
     this.context.hitCount = hitLimit === undefined ? undefined : 0;
     if (mutantActivation === "static") {
       this.#tests = null;
-      return toMutantRunResult(await this.#judgeLoading(activeMutant.id));
+      return toMutantRunResult(await this.#judgeLoading(activeMutant.id, activeMutant.fileName));
     }
     const tests = this.#loaded();
     const wanted = new Set(testFilter);
