@@ -14,7 +14,9 @@ export function mustAgree(
   for (const [oursAt, againstAt] of places) {
     const [mine, other] = [numberAt(ours, oursAt), numberAt(against, againstAt)];
     if (Math.abs(mine - other) > CLOSE * Math.max(Math.abs(mine), Math.abs(other))) {
-      throw new Error(`${what}: ${oursAt} is ${mine} with our function, ${againstAt} is ${other} without; nothing was timed`);
+      throw new Error(
+        `${what}: ${oursAt} is ${mine} with our function, ${againstAt} is ${other} without; nothing was timed`,
+      );
     }
   }
 }

@@ -86,12 +86,7 @@ const grossThenMinutes: EngineCase = {
   what: "Gross water, then minutes, in two functions",
   shared: LOSSES,
   // Net water, uniformity, flow of an emitter, emitters.
-  inputs: (row) => [
-    varied(row, 0.2, 0.6, 37),
-    varied(row, 0.7, 0.25, 83),
-    varied(row, 0.5, 1, 29),
-    1 + (row % 3),
-  ],
+  inputs: (row) => [varied(row, 0.2, 0.6, 37), varied(row, 0.7, 0.25, 83), varied(row, 0.5, 1, 29), 1 + (row % 3)],
   ours: (row) => [`=CANYARD.GROSS_WATER(A${row},$B$1,B${row})`, `=CANYARD.RUN_MINUTES(E${row},C${row},D${row})`],
   chain: (row) => [`=MIN(1-$B$1,B${row})`, `=A${row}/E${row}`, `=C${row}*D${row}`, `=60*F${row}/G${row}`],
   long: (row) => [`=A${row}/MIN(1-$B$1,B${row})`, `=60*E${row}/(C${row}*D${row})`],

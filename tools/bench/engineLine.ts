@@ -8,7 +8,12 @@ export function engineLine(words: string, step: string, found: Comparison, isHel
   const { ours, against, ratio, quarters } = found;
   return {
     what: `${words}, ${step}`,
-    figures: [ours.toFixed(0), against.toFixed(0), ratio.toFixed(2), quarters.map((each) => each.toFixed(2)).join(" to ")],
+    figures: [
+      ours.toFixed(0),
+      against.toFixed(0),
+      ratio.toFixed(2),
+      quarters.map((each) => each.toFixed(2)).join(" to "),
+    ],
     ...(isHeld && { held: { value: ratio, atMost: NO_SLOWER } }),
   };
 }

@@ -1,12 +1,12 @@
 /** Sheets of many rows, opened in the engine of the browser sheet without a page. */
 import engine from "@odoo/o-spreadsheet/dist/o_spreadsheet.cjs";
-import * as functions from "../../src/functions";
 import type { CellContent } from "../../src/sheet/adapter";
-import type { EngineCommand, EngineData, Position } from "../../src/sheet/engine";
+import type { Engine, EngineCommand, EngineData, Position } from "../../src/sheet/engine";
 import { prepareEngine } from "../../src/sheet/prepare";
 import type { SheetModel } from "../../src/sheet/sheetModel";
 import { openSheetModel } from "../../src/sheet/sheetModel";
 import { quietly } from "../../test/rig/sheetEngine";
+import { builtFunctions } from "./engineFunctions";
 
 export type Cells = Record<string, string>;
 
@@ -19,22 +19,23 @@ let isPrepared = false;
 
 function prepareOnce(): void {
   if (isPrepared) return;
-  prepareEngine(engine, functions);
-  // As in the page, where what changes many cells at once is a command of a plugin: one change, worked once.
-  engine.registries.featurePluginRegistry.replace(
-    "fill_first_column",
-    class FillFirstColumn extends engine.UIPlugin {
-      override handle(command: EngineCommand): void {
-        if (command.type !== FILL) return;
-        const { top, values } = command as Fill;
-        values.forEach((value, at) => {
-          const place: Position = { sheetId: SHEET, col: 0, row: top - 1 + at };
-          this.dispatch("UPDATE_CELL", { ...place, content: String(value) });
-        });
-      }
-    },
-  );
+  prepareEngine(engine, builtFunctions());
+  engine.registries.featurePluginRegistry.replace("fill_first_column", fillPlugin(engine));
   isPrepared = true;
+}
+
+/** As in the page, where what changes many cells at once is a command of a plugin: one change, worked once. */
+function fillPlugin({ UIPlugin }: Engine): unknown {
+  return class FillFirstColumn extends UIPlugin {
+    override handle(command: EngineCommand): void {
+      if (command.type !== FILL) return;
+      const { top, values } = command as Fill;
+      values.forEach((value, at) => {
+        const place: Position = { sheetId: SHEET, col: 0, row: top - 1 + at };
+        this.dispatch("UPDATE_CELL", { ...place, content: String(value) });
+      });
+    }
+  };
 }
 
 /** Letters of a column, from 0. */
@@ -43,7 +44,6 @@ export function lettersOf(column: number): string {
 }
 
 export function dataOf(cells: Cells, rows: number, columns: number): EngineData {
-  prepareOnce();
   return {
     version: "19.3.2",
     sheets: [{ id: SHEET, name: "Sheet1", rowNumber: rows, colNumber: columns, cells }],
@@ -52,6 +52,7 @@ export function dataOf(cells: Cells, rows: number, columns: number): EngineData 
 
 /** Builds the model; all of it is worked when this returns. */
 export function opened(data: EngineData): SheetModel {
+  prepareOnce();
   return quietly(() => openSheetModel(engine, data, () => {}));
 }
 

@@ -1,0 +1,39 @@
+/** What the browser sheet asks for until its calculated cells are painted, as the browser asked for it. */
+import { join } from "node:path";
+import type { Response } from "playwright-core";
+import { gzippedBytes } from "../../test/rig/gzippedSizes";
+import { launchBrowser, startServer } from "./pageTools";
+import { visit } from "./pageVisit";
+import { textsInView } from "./pageWorkbook";
+
+export interface LoadedFile {
+  readonly name: string;
+  readonly bytes: number;
+  readonly gzipped: number;
+}
+
+/** In the order in which they came. */
+export async function firstLoad(): Promise<LoadedFile[]> {
+  const server = await startServer(join(__dirname, "../../dist"));
+  const browser = await launchBrowser();
+  const responses: Response[] = [];
+  try {
+    const { close } = await visit(browser, server.url, textsInView(), (page) => {
+      page.on("response", (response) => void responses.push(response));
+    });
+    // What came later, such as the help beside the sheet, is not waited for and not counted.
+    const files = await Promise.all([...responses].map((response) => loaded(response, server.url)));
+    await close();
+    return files;
+  } finally {
+    await browser.close();
+    await server.close();
+  }
+}
+
+async function loaded(response: Response, base: string): Promise<LoadedFile> {
+  const name = response.url().slice(base.length) || "index.html";
+  if (!response.ok()) throw new Error(`${name} answered ${response.status()}`);
+  const body = await response.body();
+  return { name, bytes: body.length, gzipped: gzippedBytes(body) };
+}
