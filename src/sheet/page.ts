@@ -8,7 +8,7 @@ import { connectChooser, START_FROM_IT } from "./chooser";
 import { createDesk, named } from "./desk";
 import { engineOnPage } from "./engine";
 import { openFile, saveAsExcel, saveAsFile } from "./files";
-import { connectHelp } from "./help";
+import { connectHelp, type Help } from "./help";
 import { tell, withdraw } from "./notices";
 import { keepForOffline } from "./offline";
 import { prepareEngine } from "./prepare";
@@ -45,13 +45,23 @@ async function start(): Promise<void> {
   if (!found || !functions) throw new Error("the engine or the functions are missing");
   prepareEngine(found.engine, functions);
   const grid = byId("grid");
+  // Before the grid measures its room.
+  const help = connectHelp(byId("help"), byId("help-button"), () => window.dispatchEvent(new Event("resize")));
   const desk = await createDesk(found.engine, found.library, grid, OPENING);
   window.canyardSheet = desk.sheet;
   followSelection(desk.sheet);
   connectButtons(desk);
   connectWeather(desk, functions);
-  connectRegions(grid);
-  keepForOffline();
+  connectRegions(grid, help);
+  afterPainting(() => {
+    help.fill();
+    keepForOffline();
+  });
+}
+
+/** What is not needed for the first look at the sheet must not keep it waiting. */
+function afterPainting(work: () => void): void {
+  requestAnimationFrame(() => setTimeout(work));
 }
 
 function followSelection(sheet: SheetAdapter): void {
@@ -106,9 +116,8 @@ async function startFrom(desk: Desk, { title, agree, workbook }: Choice): Promis
   }
 }
 
-function connectRegions(grid: HTMLElement): void {
+function connectRegions(grid: HTMLElement, help: Help): void {
   const status = byId("cell-status");
-  const help = connectHelp(byId("help"), byId("help-button"), () => window.dispatchEvent(new Event("resize")));
   window.canyardNextRegion = moveBetweenRegions([
     { holds: byId("bar"), focus: () => byId("workbook-name").focus() },
     { holds: grid, focus: () => grid.querySelector<HTMLElement>(".o-grid-composer [contenteditable]")?.focus() },
