@@ -4,9 +4,10 @@ import type { SheetModel } from "../../src/sheet/sheetModel";
 import { mustAgree } from "./engineAgree";
 import { blockLines } from "./engineBlock";
 import { FIRST_ROW, ROW_CASES, type EngineCase } from "./engineCases";
+import { compareInTurns } from "./engineCompare";
 import { engineLine } from "./engineLine";
 import { dataOf, fillFirstColumn, lettersOf, opened, write, type Cells } from "./engineSheets";
-import { compare, type Comparison } from "./measure";
+import type { Comparison } from "./measure";
 import type { BenchLine, RunPart } from "./part";
 
 const ROWS = 20_000;
@@ -44,7 +45,7 @@ function changer(given: EngineCase, sheet: SheetModel, rows: number): () => void
   return () => fillFirstColumn(sheet, FIRST_ROW, turn++ % 2 === 0 ? moved : first);
 }
 
-function linesOf(given: EngineCase, way: "chain" | "long", rows: number, rounds: number): BenchLine[] {
+async function linesOf(given: EngineCase, way: "chain" | "long", rows: number, rounds: number): Promise<BenchLine[]> {
   const [ours, against] = [lay(given, "ours", rows), lay(given, way, rows)];
   const sheets = { ours: opened(ours.data), against: opened(against.data) };
   const places = Array.from(
@@ -56,12 +57,11 @@ function linesOf(given: EngineCase, way: "chain" | "long", rows: number, rounds:
   changes.ours();
   changes.against();
   mustAgree(`${given.what}, changed`, sheets.ours, sheets.against, places);
-  const recalculation = compare(changes.ours, changes.against, rounds);
-  const build = compare(
+  const recalculation = await compareInTurns(changes.ours, changes.against, rounds);
+  const build = await compareInTurns(
     () => opened(ours.data),
     () => opened(against.data),
     rounds,
-    2,
   );
   const count = (which: Way) => given[which](FIRST_ROW).length;
   const words = `${given.what}: ${count("ours")} cell${count("ours") > 1 ? "s" : ""} a row against ${
@@ -73,11 +73,11 @@ function linesOf(given: EngineCase, way: "chain" | "long", rows: number, rounds:
 
 /** Smaller sheets and fewer rounds serve to try it. */
 export async function engineLines(rows = ROWS, rounds = ROUNDS): Promise<BenchLine[]> {
-  const ways = ["chain", "long"] as const;
-  return [
-    ...ROW_CASES.flatMap((given) => ways.flatMap((way) => linesOf(given, way, rows, rounds))),
-    ...blockLines(rows, rounds),
-  ];
+  const lines: BenchLine[] = [];
+  for (const given of ROW_CASES) {
+    for (const way of ["chain", "long"] as const) lines.push(...(await linesOf(given, way, rows, rounds)));
+  }
+  return [...lines, ...(await blockLines(rows, rounds))];
 }
 
 export const enginePart: RunPart = async () => ({

@@ -1,9 +1,9 @@
 /** One function over a long block of readings, against the readings sorted beside it and the means of both. */
 import type { SheetModel } from "../../src/sheet/sheetModel";
 import { mustAgree } from "./engineAgree";
+import { compareInTurns } from "./engineCompare";
 import { engineLine } from "./engineLine";
 import { dataOf, opened, write, type Cells } from "./engineSheets";
-import { compare } from "./measure";
 import type { BenchLine } from "./part";
 
 const WHAT = "Uniformity of one block of all readings: 1 cell against a sorted column, two means and their ratio";
@@ -11,7 +11,7 @@ const WHAT = "Uniformity of one block of all readings: 1 cell against a sorted c
 /** Invented catches of 40 to 139, no two neighbours alike. */
 const reading = (row: number): number => 40 + ((row * 7919) % 997) / 10;
 
-export function blockLines(readings: number, rounds: number): BenchLine[] {
+export async function blockLines(readings: number, rounds: number): Promise<BenchLine[]> {
   const column: Cells = {};
   for (let row = 1; row <= readings; row += 1) column[`A${row}`] = String(reading(row));
   const all = `A1:A${readings}`;
@@ -31,12 +31,11 @@ export function blockLines(readings: number, rounds: number): BenchLine[] {
   changes.ours();
   changes.against();
   mustAgree(`${WHAT}, changed`, sheets.ours, sheets.against, places);
-  const recalculation = compare(changes.ours, changes.against, rounds);
-  const build = compare(
+  const recalculation = await compareInTurns(changes.ours, changes.against, rounds);
+  const build = await compareInTurns(
     () => opened(ours),
     () => opened(against),
     rounds,
-    2,
   );
   return [engineLine(WHAT, "build", build, true), engineLine(WHAT, "recalculation", recalculation, true)];
 }
