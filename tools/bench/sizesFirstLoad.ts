@@ -18,17 +18,28 @@ export async function firstLoad(): Promise<LoadedFile[]> {
   const browser = await launchBrowser();
   const responses: Response[] = [];
   try {
-    const { close } = await visit(browser, server.url, textsInView(), (page) => {
-      page.on("response", (response) => void responses.push(response));
+    const { page, close } = await visit(browser, server.url, textsInView(), (opening) => {
+      opening.on("response", (response) => void responses.push(response));
     });
-    // What came later, such as the help beside the sheet, is not waited for and not counted.
-    const files = await Promise.all([...responses].map((response) => loaded(response, server.url)));
+    const files = await Promise.all(
+      [server.url, ...(await page.evaluate(askedFor))].map((address) => {
+        const response = responses.find((each) => each.url() === address);
+        if (response === undefined) throw new Error(`${address} was asked for, but did not come`);
+        return loaded(response, server.url);
+      }),
+    );
     await close();
     return files;
   } finally {
     await browser.close();
     await server.close();
   }
+}
+
+/** Runs in the page: its own files in order. The help in its frame, which comes once the sheet is drawn, is another page. */
+function askedFor(): string[] {
+  const found = performance.getEntriesByType("resource") as PerformanceResourceTiming[];
+  return found.filter(({ initiatorType }) => initiatorType !== "iframe").map(({ name }) => name);
 }
 
 async function loaded(response: Response, base: string): Promise<LoadedFile> {
