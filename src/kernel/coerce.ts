@@ -181,9 +181,16 @@ export function takeCell({ name, functionName }: Checker, input: ArgumentInput):
   return cell;
 }
 
+/** The cells of a range, row by row, each taken by itself; plain loops, since a range may have a million rows. */
+function cellByCell<Taken>(input: ArgumentInput, take: (cell: CellInput) => Taken): Taken[] {
+  const taken: Taken[] = [];
+  for (const row of rowsOf(input)) for (const cell of row) taken.push(take(cell));
+  return taken;
+}
+
 /** The cells of a range as one column, read row by row. */
 export function takeTexts(input: ArgumentInput): readonly string[] {
-  return rowsOf(input).flatMap((row) => row.map((cell) => (isBlank(cell) ? "" : String(cell).trim())));
+  return cellByCell(input, (cell) => (isBlank(cell) ? "" : String(cell).trim()));
 }
 
 /** A column cell by cell: a number within the limits, or the error that its row will carry. */
@@ -193,23 +200,23 @@ export function takeColumn(
   bounds: Bounds,
   system: UnitSystem | null,
 ): readonly (number | FunctionError)[] {
-  return rowsOf(input).flatMap((row) =>
-    row.map((cell) => {
-      if (typeof cell === "number" && within(cell, bounds)) return cell;
-      if (isBlank(cell) && checker.param.blanks === "zero") return 0;
-      try {
-        return checkedNumber(checker, cell, bounds, system);
-      } catch (error) {
-        if (error instanceof FunctionError) return error;
-        throw error;
-      }
-    }),
-  );
+  return cellByCell(input, (cell) => {
+    if (typeof cell === "number" && within(cell, bounds)) return cell;
+    if (isBlank(cell) && checker.param.blanks === "zero") return 0;
+    try {
+      return checkedNumber(checker, cell, bounds, system);
+    } catch (error) {
+      if (error instanceof FunctionError) return error;
+      throw error;
+    }
+  });
 }
 
 /** How many cells an argument has; one value is one cell. */
 export function cellCount(input: ArgumentInput): number {
-  return rowsOf(input).reduce((count, row) => count + row.length, 0);
+  let count = 0;
+  for (const row of rowsOf(input)) count += row.length;
+  return count;
 }
 
 function isBlankOrZero(cell: CellInput): boolean {
@@ -263,23 +270,6 @@ function blankRule(param: NumbersParam, zeros: ZerosWord | null): ZerosWord {
 
 type NumbersChecker = Checker & { param: NumbersParam };
 
-/** Reads one cell of a range: a number, or null where the cell is left out. */
-function cellReader(
-  checker: NumbersChecker,
-  bounds: Bounds,
-  system: UnitSystem | null,
-  zeros: ZerosWord | null,
-): (cell: CellInput, where: () => string) => number | null {
-  const rule = blankRule(checker.param, zeros);
-  const zeroIsBlank = zeros !== null;
-  return (cell, where) => {
-    if (rule !== "error" && (isBlank(cell) || (zeroIsBlank && cell === 0))) return rule === "count" ? 0 : null;
-    if (cell === 0 && rule !== "error") return 0;
-    if (typeof cell === "number" && within(cell, bounds)) return cell;
-    return checkedNumber(checker, cell, bounds, system, where());
-  };
-}
-
 function tooFew({ param, name, functionName }: NumbersChecker, found: number): FunctionError {
   const fewest = param.fewest ?? 1;
   const numbers = found === 1 ? "1 number" : `${found} numbers`;
@@ -288,6 +278,11 @@ function tooFew({ param, name, functionName }: NumbersChecker, found: number): F
     name,
     `${functionName}: ${name} has ${found === 0 ? "no number" : numbers}; it must have ${fewest} or more`,
   );
+}
+
+/** What a blank or a 0 adds to the numbers, or null where it is left out; a 0 that is no blank is a number. */
+function blankOrZero(cell: CellInput, rule: ZerosWord, zeros: ZerosWord | null): number | null {
+  return rule === "count" || (cell === 0 && zeros === null) ? 0 : null;
 }
 
 /** The numbers of a range, row by row; what a blank is depends on the argument, or on the word in `zeros`. */
@@ -300,14 +295,19 @@ export function takeNumbers(
 ): readonly number[] {
   const rows = rowsOf(input);
   const size = { rows: rows.length, columns: rows[0]?.length ?? 0 };
-  const read = cellReader(checker, bounds, system, zeros);
+  const rule = blankRule(checker.param, zeros);
   const numbers: number[] = [];
-  rows.forEach((cells, row) => {
-    cells.forEach((cell, column) => {
-      const number = read(cell, () => place(row, column, size));
-      if (number !== null) numbers.push(number);
-    });
-  });
+  for (let row = 0; row < rows.length; row += 1) {
+    const cells = rows[row] as Rows[number];
+    for (let column = 0; column < cells.length; column += 1) {
+      const cell = cells[column];
+      if (rule !== "error" && isBlankOrZero(cell)) {
+        const number = blankOrZero(cell, rule, zeros);
+        if (number !== null) numbers.push(number);
+      } else if (typeof cell === "number" && within(cell, bounds)) numbers.push(cell);
+      else numbers.push(checkedNumber(checker, cell, bounds, system, place(row, column, size)));
+    }
+  }
   if (numbers.length < (checker.param.fewest ?? 1)) throw tooFew(checker, numbers.length);
   return numbers;
 }

@@ -2,19 +2,12 @@
 export * from "./define";
 export { FunctionError, type ErrorCode, type ErrorKind } from "./errors";
 export { PassedError, isBlank, isCellError } from "./coerce";
-export {
-  argumentFaults,
-  compute,
-  computeGiven,
-  evaluate,
-  inOrder,
-  readArguments,
-  silentShowFor,
-  type Arguments,
-} from "./evaluate";
+export { argumentFaults, readArguments, type Arguments } from "./arguments";
+export { compute, computeGiven, evaluate, inOrder } from "./evaluate";
 export { fullNumber, shortNumber, shownValue } from "./format";
 export { limitsText, boundsOf, within } from "./limits";
 export { decimal, dividedBy, times, toNumber, type Rational } from "./rational";
+export { silentShowFor } from "./show";
 export { citationText, cite, sources, type Citation, type SourceKey } from "./sources";
 export {
   fromMetric,

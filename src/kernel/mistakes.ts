@@ -1,7 +1,8 @@
 /** What a slip leads to on the numbers of a call. */
+import type { Arguments } from "./arguments";
 import type { Entry } from "./define";
 import { FunctionError } from "./errors";
-import { computeGiven, type Arguments } from "./evaluate";
+import { computeGiven } from "./evaluate";
 import { unitConstant } from "./units";
 
 export type AnyMistake = Entry["mistakes"][number];

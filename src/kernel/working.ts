@@ -4,8 +4,10 @@
  */
 import type { Answer, ArgumentInput, Entry, Param, Show } from "./define";
 import { isScalar } from "./define";
-import { compute, readArguments, showOf, silentShowFor, type Arguments } from "./evaluate";
+import { readArguments, type Arguments } from "./arguments";
+import { compute } from "./evaluate";
 import { fullNumber, shortNumber } from "./format";
+import { showOf, silentShowFor } from "./show";
 import { fromMetric, metricFactor, toMetric, unitConstant, unitOf, type QuantityName, type UnitSystem } from "./units";
 
 export interface Step {

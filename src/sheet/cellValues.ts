@@ -13,7 +13,7 @@ type GivenCell = Exclude<Given, readonly unknown[]>;
 export function fromEngine(argument: EngineArgument, shape: "cell" | "range", isErrorCode: IsErrorCode): Given {
   if (argument === undefined) return undefined;
   if (!Array.isArray(argument)) return givenCell(argument, isErrorCode);
-  const rows = turned(argument).map((row) => row.map((cell) => givenCell(cell, isErrorCode)));
+  const rows = turned(argument, (cell) => givenCell(cell, isErrorCode));
   return shape === "cell" && rows.length === 1 && rows[0]!.length === 1 ? rows[0]![0] : rows;
 }
 
@@ -25,7 +25,7 @@ function givenCell(cell: EngineCell, isErrorCode: IsErrorCode): GivenCell {
 export function toEngine(answer: Answer, FunctionError: Functions["FunctionError"]): EngineResult {
   if (!isTable(answer)) return answerCell(answer, FunctionError);
   if (!answer[0]?.length) throw new Error("a table without cells");
-  return turned(answer).map((column) => column.map((cell) => answerCell(cell, FunctionError)));
+  return turned(answer, (cell) => answerCell(cell, FunctionError));
 }
 
 function isTable(answer: Answer): answer is Extract<Answer, readonly unknown[]> {
@@ -43,6 +43,6 @@ export function errorCell(error: { readonly code: string; readonly message: stri
   return { value: error.code === "#N/A" ? "#N/A" : ENGINE_ERROR, message: error.message };
 }
 
-function turned<T>(table: readonly (readonly T[])[]): T[][] {
-  return (table[0] ?? []).map((_, across) => table.map((line) => line[across]!));
+function turned<From, To>(table: readonly (readonly From[])[], each: (cell: From) => To): To[][] {
+  return (table[0] ?? []).map((_, across) => table.map((line) => each(line[across]!)));
 }

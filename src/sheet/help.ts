@@ -1,4 +1,4 @@
-/** The help pane at the side of the grid: a page of its own in a frame, loaded when it is first opened. */
+/** The help pane at the side of the grid: a page of its own in a frame, loaded when it is first seen. */
 
 const PAGE = "help.html";
 const KEPT = "canyard.help";
@@ -8,23 +8,29 @@ export interface Help {
   readonly place: HTMLElement;
   isOpen(): boolean;
   focus(): void;
+  /** Loads the page into the room that it was given when this page opened. */
+  fill(): void;
 }
 
+/** Where there is room, the pane is open from the start, but empty: the grid comes first. */
 export function connectHelp(place: HTMLElement, button: HTMLElement, onResize: () => void): Help {
   const isOpen = (): boolean => !place.hidden;
+  const fill = (): void => {
+    if (isOpen() && place.querySelector("iframe") === null) place.append(frame());
+  };
   const fold = (open: boolean): void => {
-    if (open && place.querySelector("iframe") === null) place.append(frame());
     place.hidden = !open;
     button.setAttribute("aria-expanded", String(open));
     onResize();
   };
   button.addEventListener("click", () => {
     fold(!isOpen());
+    fill();
     keep(isOpen());
     if (isOpen()) place.querySelector("iframe")?.focus();
   });
   fold(kept() ?? window.matchMedia(ROOM_FOR_BOTH).matches);
-  return { place, isOpen, focus: () => place.querySelector("iframe")?.focus() };
+  return { place, isOpen, focus: () => place.querySelector("iframe")?.focus(), fill };
 }
 
 function frame(): HTMLIFrameElement {

@@ -9,7 +9,7 @@ import { createDesk, named } from "./desk";
 import { giveCaretBack } from "./dialogFocus";
 import { engineOnPage } from "./engine";
 import { openFile, saveAsExcel } from "./files";
-import { connectHelp } from "./help";
+import { connectHelp, type Help } from "./help";
 import { tell, withdraw } from "./notices";
 import { keepForOffline } from "./offline";
 import { prepareEngine } from "./prepare";
@@ -46,14 +46,24 @@ async function start(): Promise<void> {
   if (!found || !functions) throw new Error("the engine or the functions are missing");
   prepareEngine(found.engine, functions);
   const grid = byId("grid");
+  // Before the grid measures its room.
+  const help = connectHelp(byId("help"), byId("help-button"), () => window.dispatchEvent(new Event("resize")));
   const desk = await createDesk(found.engine, found.library, grid, OPENING);
   window.canyardSheet = desk.sheet;
   followSelection(desk.sheet);
   connectButtons(desk);
   connectWeather(desk, functions);
-  connectRegions(grid);
+  connectRegions(grid, help);
   giveCaretBack(document.querySelectorAll("dialog"));
-  keepForOffline();
+  afterPainting(() => {
+    help.fill();
+    keepForOffline();
+  });
+}
+
+/** What is not needed for the first look at the sheet must not keep it waiting. */
+function afterPainting(work: () => void): void {
+  requestAnimationFrame(() => setTimeout(work));
 }
 
 function followSelection(sheet: SheetAdapter): void {
@@ -108,11 +118,10 @@ async function startFrom(desk: Desk, { title, agree, workbook }: Choice): Promis
   }
 }
 
-function connectRegions(grid: HTMLElement): void {
+function connectRegions(grid: HTMLElement, help: Help): void {
   const status = byId("cell-status");
   const notices = byId("notices");
   const firstButton = () => notices.querySelector("button");
-  const help = connectHelp(byId("help"), byId("help-button"), () => window.dispatchEvent(new Event("resize")));
   window.canyardNextRegion = moveBetweenRegions([
     { holds: byId("bar"), focus: () => byId("workbook-name").focus() },
     { holds: notices, isThere: () => firstButton() !== null, focus: () => firstButton()?.focus() },

@@ -1,25 +1,31 @@
-import { errorCell, fromEngine, toEngine } from "./cellValues";
+import { errorCell, fromEngine, toEngine, type IsErrorCode } from "./cellValues";
 import type { Engine, EngineArgument, EngineCell, EngineFunction, EngineParameter, EngineResult } from "./engine";
 import type { FunctionHelp, Functions, Parameter } from "./functions";
 
 /** Makes every catalogue entry a function of the engine, with its help, once. Needs no page. */
 export function registerCatalogue(engine: Engine, functions: Functions): void {
+  const isErrorCode = errorCodesOf(engine);
   for (const entry of functions.catalogue) {
     const name = `${functions.NAMESPACE}.${entry.name}`;
     if (engine.registries.functionRegistry.contains(name)) continue;
-    const description = describe(entry, engine, functions);
+    const description = describe(entry, isErrorCode, functions);
     engine.addFunction(name, description);
     engine.createAutocompleteArgumentsProvider(name, description.args);
   }
 }
 
-function describe(entry: FunctionHelp, engine: Engine, functions: Functions): EngineFunction {
+function errorCodesOf(engine: Engine): IsErrorCode {
+  const codes = new Set<unknown>(Object.values(engine.CellErrorType));
+  return (value): value is string => codes.has(value);
+}
+
+function describe(entry: FunctionHelp, isErrorCode: IsErrorCode, functions: Functions): EngineFunction {
   return {
     description: entry.summary,
     isExported: true,
     category: `Canyard: ${entry.group}`,
     args: entry.params.map(describeParameter),
-    compute: (...args) => compute(entry, args, engine, functions),
+    compute: (...args) => compute(entry, args, isErrorCode, functions),
   };
 }
 
@@ -40,11 +46,9 @@ function describeParameter(parameter: Parameter): EngineParameter {
 function compute(
   entry: FunctionHelp,
   args: readonly EngineArgument[],
-  engine: Engine,
+  isErrorCode: IsErrorCode,
   functions: Functions,
 ): EngineResult {
-  const codes = Object.values(engine.CellErrorType);
-  const isErrorCode = (value: unknown): value is string => codes.includes(value as string);
   try {
     const given = args.map((argument, index) =>
       fromEngine(argument, entry.params[index]?.shape ?? "cell", isErrorCode),

@@ -31,6 +31,8 @@ export interface OfficialHost {
   callMany(calls: [string, unknown[]][], options?: CallOptions): Promise<HostAnswer[]>;
   /** How many messages with answers have come back so far. */
   flushes(): number;
+  /** Runs one more script in the host's window. */
+  load(file: string): void;
   close(): void;
 }
 
@@ -153,6 +155,7 @@ export function openOfficialHost(functionsJs: string): OfficialHost {
     call,
     callMany: (calls, options) => Promise.all(calls.map(([id, args]) => call(id, args, options))),
     flushes: () => flushCount,
+    load: (file) => runScript(window, file),
     close() {
       closed = true;
       timers.stop();

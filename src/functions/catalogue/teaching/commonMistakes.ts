@@ -36,7 +36,7 @@ export const commonMistakes = (find: LookUp, names: readonly string[]): Entry =>
       {
         given: { function_name: "WATER_HELD", input: [9, 0.6] },
         gives: [
-          HEADER,
+          [...HEADER],
           ["Air and water were taken the wrong way round", 3.6, 3.6 / 5.4],
           ["The volume was divided by the capacity", 15, 15 / 5.4],
         ],
@@ -45,7 +45,7 @@ export const commonMistakes = (find: LookUp, names: readonly string[]): Entry =>
       {
         given: { function_name: "LEACHING_FRACTION", input: [250, 1000] },
         gives: [
-          HEADER,
+          [...HEADER],
           ["Leachate was divided by the water kept, not by the water applied", 1 / 3, 4 / 3],
           ["The part kept was taken for the part leached", 0.75, 3],
           ["The ratio was inverted", 4, 16],
@@ -62,6 +62,6 @@ export const commonMistakes = (find: LookUp, names: readonly string[]): Entry =>
         const ratio = (gives: number): CellAnswer => (call.right === 0 ? "" : gives / call.right);
         return slipsOf(call, mistake).map(({ gives }) => [mistake.slip, gives, ratio(gives)]);
       });
-      return [HEADER, ...rows];
+      return [[...HEADER], ...rows];
     },
   });

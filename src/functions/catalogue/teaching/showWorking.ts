@@ -75,10 +75,10 @@ function lastRows(entry: Entry, working: Working | null): CellAnswer[][] {
 function table(entry: Entry, input: readonly ArgumentInput[]): CellAnswer[][] {
   try {
     const working = work(entry, input);
-    return [HEADER, ...stepRows(entry, working), ...lastRows(entry, working)];
+    return [[...HEADER], ...stepRows(entry, working), ...lastRows(entry, working)];
   } catch (error) {
     if (!(error instanceof FunctionError)) throw error;
-    return [HEADER, words("error", error.message)];
+    return [[...HEADER], words("error", error.message)];
   }
 }
 
@@ -115,7 +115,7 @@ export const showWorking = (find: LookUp, names: readonly string[]): Entry =>
       {
         given: { function_name: "RUN_MINUTES", input: [0.275, 0] },
         gives: [
-          HEADER,
+          [...HEADER],
           words("error", "RUN_MINUTES: emitter_flow is blank or 0; it must be more than 0 (gal/h or L/h)"),
         ],
         from: cite("DEFINITION", "a wrong input gives the function's own words"),
@@ -123,7 +123,7 @@ export const showWorking = (find: LookUp, names: readonly string[]): Entry =>
       {
         given: { function_name: "WATER_HELD", input: [9, 2] },
         gives: [
-          HEADER,
+          [...HEADER],
           words(
             "error",
             "WATER_HELD: container_capacity is 2; it must be more than 0, up to 1 (fraction); write 0.02 or 2%",

@@ -38,13 +38,21 @@ interface Layout {
 
 const TMAX = 1;
 const TMIN = 2;
+const RH_MAX = 3;
+const RH_MIN = 4;
 
 const temperatureOnly: Layout = {
   daily: et0Hargreaves,
   columns: ["date", "tmax", "tmin"],
   zeroIsBlank: [0],
-  work([date = 0, tmax = 0, tmin = 0], { latitude }, show) {
-    return hargreaves({ date: Math.floor(date), tmax, tmin, latitude }, show);
+  work(row, { latitude }, show) {
+    const day = {
+      date: Math.floor(row[0] as number),
+      tmax: row[TMAX] as number,
+      tmin: row[TMIN] as number,
+      latitude,
+    };
+    return hargreaves(day, show);
   },
 };
 
@@ -52,16 +60,16 @@ const fullStation: Layout = {
   daily: et0PenmanMonteith,
   columns: ["date", "tmax", "tmin", "rh_max", "rh_min", "wind_speed", "solar_radiation"],
   zeroIsBlank: [0, 3, 4, 5, 6],
-  work([date = 0, tmax = 0, tmin = 0, rhMax = 0, rhMin = 0, wind = 0, solar = 0], { latitude, elevation }, show) {
+  work(row, { latitude, elevation }, show) {
     const day = {
-      date: Math.floor(date),
-      tmax,
-      tmin,
-      rhMax,
-      rhMin,
-      wind,
+      date: Math.floor(row[0] as number),
+      tmax: row[TMAX] as number,
+      tmin: row[TMIN] as number,
+      rhMax: row[RH_MAX] as number,
+      rhMin: row[RH_MIN] as number,
+      wind: row[5] as number,
       windHeight: null,
-      solar,
+      solar: row[6] as number,
       latitude,
       elevation,
     };
@@ -72,8 +80,8 @@ const fullStation: Layout = {
 const LAYOUTS: Readonly<Record<number, Layout>> = { 3: temperatureOnly, 7: fullStation };
 
 function isComplete(row: readonly CellInput[], { zeroIsBlank }: Layout): row is NumberRow {
-  if (row.some((cell) => typeof cell !== "number")) return false;
-  if (zeroIsBlank.some((column) => row[column] === 0)) return false;
+  for (const cell of row) if (typeof cell !== "number") return false;
+  for (const column of zeroIsBlank) if (row[column] === 0) return false;
   return !(row[TMAX] === 0 && row[TMIN] === 0);
 }
 
@@ -83,6 +91,16 @@ function columnBounds({ daily, columns }: Layout, system: UnitSystem): ReturnTyp
     const param = daily.params[name] as NumberParam;
     return boundsOf(param, param.quantity, system);
   });
+}
+
+/** Whether the single day's function would take the row. */
+function isUsable(row: NumberRow, bounds: ReturnType<typeof columnBounds>): boolean {
+  if (row.length !== bounds.length || (row[TMIN] as number) > (row[TMAX] as number)) return false;
+  if (row.length > RH_MIN && (row[RH_MIN] as number) > (row[RH_MAX] as number)) return false;
+  for (let column = 0; column < row.length; column += 1) {
+    if (!within(row[column] as number, bounds[column]!)) return false;
+  }
+  return true;
 }
 
 /** What the single day's function says of a row that it refuses, without its name; null where it has an answer. */
@@ -189,12 +207,7 @@ export const et0Table = defineFunction({
     let heard: Show = show;
     return weather.map((row): CellAnswer[] => {
       if (!isComplete(row, layout)) return [""];
-      const usable =
-        (row[TMIN] as number) <= (row[TMAX] as number) && row.every((value, column) => within(value, bounds[column]!));
-      const reason =
-        usable && (layout === temperatureOnly || (row[4] as number) <= (row[3] as number))
-          ? null
-          : reasonAgainst(row, layout, place);
+      const reason = isUsable(row, bounds) ? null : reasonAgainst(row, layout, place);
       if (reason !== null) return [reason];
       if (heard !== show.silent) showRow(row, heard);
       const et = layout.work(row, place, heard);
