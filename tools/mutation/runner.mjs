@@ -10,6 +10,9 @@ import { determineHitLimitReached, DryRunStatus, TestStatus, toMutantRunResult }
 
 const NAMESPACE = "__stryker__";
 
+/** Of the tests that reach a mutant, so many are asked at most: half the kernel is reached by all ten thousand. */
+const MOST_TESTS = 4000;
+
 class WarmRunner {
   static inject = tokens(commonTokens.logger);
   #tests = null;
@@ -102,7 +105,7 @@ class WarmRunner {
     const tests = this.#loaded();
     const wanted = new Set(testFilter);
     this.context.activeMutant = activeMutant.id;
-    return toMutantRunResult(await this.#judge(tests.filter(({ name }) => wanted.has(name))));
+    return toMutantRunResult(await this.#judge(tests.filter(({ name }) => wanted.has(name)).slice(0, MOST_TESTS)));
   }
 }
 
