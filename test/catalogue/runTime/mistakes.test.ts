@@ -192,6 +192,7 @@ const dripLineRunMinutes: MistakeRow[] = [
   [UP, LINE_ON_AVERAGE, (0.3 / (0.7 * 3)) * 60],
   [UP, SEVEN, (0.3 / (0.7 * 7)) * 60],
   [UP, PUT_THERE, NaN],
+  [UP, { ...LINE, aligned_emitters: 1 }, NaN],
   [UP, WITHOUT_SPACING, NaN],
   [ONE_EMITTER, LINE, (0.3 / 0.7) * 60],
   [ONE_EMITTER, WITHOUT_SPACING, (0.3 / 0.7) * 60],

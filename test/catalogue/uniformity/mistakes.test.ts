@@ -84,6 +84,8 @@ const FIVE = { readings: [[10, 8, 3, 5, 9]] };
 const UNEVEN = { readings: [[2, 21, 1]] };
 /** Sum 99, mean 9; deviations 13, 7, 0, 5, 1, 4, 3, 5, 2, 3, 1, in all 44. Quarters of 2.75, halves of 5.5 readings. */
 const ELEVEN = { readings: [[22, 2, 9, 4, 10, 5, 12, 14, 7, 6, 8]] };
+/** Mean 7, and a quarter of exactly two readings: 2 and 4. */
+const EIGHT = { readings: [[12, 5, 2, 7, 11, 4, 9, 6]] };
 
 const LOWEST_QUARTER = "The lowest quarter was used: that is the low-quarter uniformity";
 const STANDARD_DEVIATION = "The standard deviation was used: that is the statistical uniformity";
@@ -109,6 +111,7 @@ const duLowQuarter: MistakeRow[] = [
   ["The lowest half was used, not the lowest quarter", FIVE, (3 + 5 + 8) / 3 / 7],
   ["The quarter of the readings was rounded down", ELEVEN, (2 + 4) / 2 / 9],
   ["The quarter of the readings was rounded down", FIVE, 3 / 7],
+  ["The quarter of the readings was rounded down", EIGHT, (2 + 4) / 2 / 7],
   ["The quarter was taken from the wet end", ELEVEN, (22 + 14 + 12) / 3 / 9],
   ["The quarter was taken from the wet end", FIVE, (10 + 9) / 2 / 7],
   [MEAN_DEVIATION, ELEVEN, 1 - 44 / 11 / 9],
