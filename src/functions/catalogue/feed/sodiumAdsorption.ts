@@ -20,6 +20,14 @@ function inMeq({ sodium, calcium, magnesium }: Cations, show: Show): Cations {
   };
 }
 
+function inPpm({ sodium, calcium, magnesium }: Cations): Cations {
+  return {
+    sodium: sodium * MG_PER_MEQ.sodium,
+    calcium: calcium * MG_PER_MEQ.calcium,
+    magnesium: magnesium * MG_PER_MEQ.magnesium,
+  };
+}
+
 const CATION = { quantity: "as named", atLeast: 0 } as const;
 
 export const sodiumAdsorption = defineFunction({
@@ -74,7 +82,11 @@ export const sodiumAdsorption = defineFunction({
     },
   ],
   mistakes: [
-    { slip: "ppm were put in where meq per litre belong", instead: () => ({ basis: "meq" }) },
+    {
+      slip: "ppm were put in where meq per litre belong",
+      instead: ({ sodium, calcium, magnesium, basis }) =>
+        basis === "ppm" ? { basis: "meq" } : inPpm({ sodium, calcium, magnesium }),
+    },
     {
       slip: "Calcium and magnesium were added, but not halved",
       answer: (_given, _constants, right) => right * Math.SQRT1_2,
