@@ -122,6 +122,17 @@ const TABLES: Readonly<Record<string, readonly MistakeRow[]>> = {
       { ...PIPE_US, inside_diameter: 1.38 },
       hazenWilliamsInFeet(62, 1.25, 340, 137),
     ],
+    // Metric pipe of 63 mm outside may have 50 mm, and tube of 12 mm 9.
+    [
+      "The nominal size was used, not the inside diameter",
+      { ...PIPE_METRIC, inside_diameter: 50 },
+      hazenWilliams(310, 63, 230, 143),
+    ],
+    [
+      "The nominal size was used, not the inside diameter",
+      { ...PIPE_METRIC, inside_diameter: 9 },
+      hazenWilliams(310, 12, 230, 143),
+    ],
     // Thick walls: schedule 80 of 2 in has 1.939 in.
     [
       "The nominal size was used, not the inside diameter",
@@ -241,7 +252,12 @@ test("every function of the group that names mistakes has a table", () => {
 });
 
 expectNoMistake("FRICTION_LOSS", [
-  // No pipe is named 0.3 in or 3 mm, nor 20 in or 700 mm.
+  // Too far from any size: 8.5 mm from 12, 17 in from 12; 0.3 and 20 in, 3 and 700 mm further still.
+  [
+    "The nominal size was used, not the inside diameter",
+    { flow: 30, inside_diameter: 8.5, length: 9, units: "metric" },
+  ],
+  ["The nominal size was used, not the inside diameter", { flow: 900, inside_diameter: 17, length: 9, units: "us" }],
   ["The nominal size was used, not the inside diameter", { flow: 3, inside_diameter: 0.3, length: 9, units: "us" }],
   ["The nominal size was used, not the inside diameter", { flow: 3, inside_diameter: 3, length: 9, units: "metric" }],
   ["The nominal size was used, not the inside diameter", { flow: 900, inside_diameter: 20, length: 9, units: "us" }],

@@ -84,8 +84,8 @@ export const sodiumAdsorption = defineFunction({
   mistakes: [
     {
       slip: "ppm were put in where meq per litre belong",
-      instead: ({ sodium, calcium, magnesium, basis }) =>
-        basis === "ppm" ? { basis: "meq" } : inPpm({ sodium, calcium, magnesium }),
+      // In "ppm" they are brought to meq again, which leaves the ppm as they stood.
+      instead: inPpm,
     },
     {
       slip: "Calcium and magnesium were added, but not halved",
