@@ -1,35 +1,38 @@
-/** The known mistakes of a function, each held to a number that its words and the published formula give by hand. */
-import { evaluate, inOrder, type Table } from "../../src/kernel";
-import { entryOf } from "./calls";
-import { isClose } from "./closeness";
+/** Every mistake of a function, held to numbers that were worked out by hand from the words of the slip. */
+import type { CellAnswer } from "../../src/kernel";
+import { inOrder } from "../../src/kernel";
+import { entryOf, tableOf } from "./calls";
+import { expectClose } from "./closeness";
 
-/** `answer` is NaN where the slip cannot be made on these inputs, so that COMMON_MISTAKES leaves it out. */
+/** A slip in the entry's words, the call in which it was made, and what it then gives; NaN where it can give nothing. */
 export type MistakeRow = readonly [slip: string, given: Readonly<Record<string, unknown>>, answer: number];
 
 const CLOSE = 1e-9;
 
-/** What COMMON_MISTAKES shows for a slip on these inputs; NaN where it leaves it out. */
-function shownFor(name: string, slip: string, given: Readonly<Record<string, unknown>>): unknown {
-  const inputs = inOrder(entryOf(name), given);
-  const [, ...rows] = evaluate(entryOf("COMMON_MISTAKES"), [name, ...inputs]) as Table;
-  const row = rows.find(([words]) => words === slip);
-  return row === undefined ? NaN : row[1];
+/** What COMMON_MISTAKES says that each slip gives in a call; without the slips that give no number there. */
+export function mistakesIn(name: string, given: Readonly<Record<string, unknown>>): ReadonlyMap<string, CellAnswer> {
+  const rows = tableOf("COMMON_MISTAKES", { function_name: name, input: inOrder(entryOf(name), given) });
+  return new Map(rows.slice(1).map(([slip, gives]) => [slip as string, gives as CellAnswer]));
 }
 
-/** Registers the tests of one function's mistakes: each row by itself, and that the rows hold all mistakes and no other. */
+/** The tests of one function: each row, and that every mistake of the entry has a row. */
 export function expectMistakes(name: string, rows: readonly MistakeRow[]): void {
-  describe(`${name}: what its mistakes come to`, () => {
-    test("each of them is held to a number, and every one of the table is one of them", () => {
-      const slips = entryOf(name).mistakes.map(({ slip }) => slip);
-      const held = rows.filter(([, , answer]) => !Number.isNaN(answer)).map(([slip]) => slip);
-      expect([...new Set(held)].sort()).toEqual([...slips].sort());
-      for (const [slip] of rows) expect(slips).toContain(slip);
+  describe(`${name}: mistakes`, () => {
+    test("all of the entry's, and no others, stand in the table", () => {
+      const numbered = rows.filter(([, , answer]) => !Number.isNaN(answer)).map(([slip]) => slip);
+      const inTable = [...new Set(numbered)].sort();
+      expect(inTable).toEqual(
+        entryOf(name)
+          .mistakes.map(({ slip }) => slip)
+          .sort(),
+      );
     });
 
-    test.each(rows.map((row) => [...row]))("%s, on %j: %d", (slip, given, answer) => {
-      const shown = shownFor(name, slip, given);
-      if (Number.isNaN(answer)) expect(shown).toBeNaN();
-      else if (!isClose(shown, answer, CLOSE)) expect(shown).toBe(answer);
+    test.each(rows)("%s, given %j: %d", (slip, given, answer) => {
+      expect(entryOf(name).mistakes.map((mistake) => mistake.slip)).toContain(slip);
+      const gives = mistakesIn(name, given).get(slip);
+      if (Number.isNaN(answer)) expect(gives).toBeUndefined();
+      else expectClose(gives, answer, CLOSE);
     });
   });
 }

@@ -36,13 +36,8 @@ export const commonMistakes = (find: LookUp, names: readonly string[]): Entry =>
       {
         given: { function_name: "WATER_HELD", input: [9, 0.6] },
         gives: [
-<<<<<<< HEAD
           [...HEADER],
-          ["Air and water were taken the wrong way round", 3.6, 3.6 / 5.4],
-=======
-          HEADER,
           ["What is not water, solids and air, was taken for the water", 3.6, 3.6 / 5.4],
->>>>>>> part-mist1
           ["The volume was divided by the capacity", 15, 15 / 5.4],
         ],
         from: cite("ARITHMETIC", "9 x 0.4 = 3.6 and 9 / 0.6 = 15, against 9 x 0.6 = 5.4"),
