@@ -1,6 +1,7 @@
 /** What each slip of feeds and water quality gives, by the published formula with the slip put into it by hand. */
 import { catalogue } from "../../../src/functions/catalogue";
-import { answerOf, stepsOf } from "../../rig/calls";
+import { evaluate } from "../../../src/kernel";
+import { answerOf, entryOf, refusalOf, stepsOf } from "../../rig/calls";
 import { expectClose } from "../../rig/closeness";
 import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
 import { expectNoMistake } from "../../rig/noMistake";
@@ -286,6 +287,12 @@ describe("each way that a calculation of the group may take", () => {
     expectClose(answerOf("BLEND_SHARE", { value_a: 0.5, value_b: 2.1, target: 0.9 }), 1.2 / 1.6, 1e-12);
     expect(answerOf("BLEND_SHARE", { ...SHARES, target: 2.1 })).toBe(1);
     expect(answerOf("BLEND_SHARE", { ...SHARES, target: 0.5 })).toBe(0);
+  });
+
+  test("CLOGGING_RISK: the whole scale of pH is read, its end among it", () => {
+    const risk = entryOf("CLOGGING_RISK");
+    expect(evaluate(risk, ["ph", 14])).toBe("severe");
+    expect(refusalOf("CLOGGING_RISK", { property: "ph", value: 14.1 }).argument).toBe("value");
   });
 
   test("INJECTOR_RATIO: with the stock in the treated volume and beside it", () => {

@@ -1,6 +1,6 @@
 /** What each slip of costs and payback gives, by the published formula with the slip put into it by hand. */
 import { catalogue } from "../../../src/functions/catalogue";
-import { answerOf } from "../../rig/calls";
+import { answerOf, refusalOf, tableOf } from "../../rig/calls";
 import { expectClose } from "../../rig/closeness";
 import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
 import { expectNoMistake } from "../../rig/noMistake";
@@ -125,6 +125,30 @@ describe("each way that a calculation of the group may take", () => {
     const last = 700 / 1.07 ** 4;
     expect(first + second + third).toBeLessThan(11_000);
     expectClose(answerOf("PAYBACK_YEARS", YEARS), 3 + (11_000 - first - second - third) / last, 1e-9);
+  });
+
+  test.each([0, 0.07])("PAYBACK_YEARS: a saving of 0 never pays, at %d", (discount_rate) => {
+    const never = { investment: 11_000, annual_savings: 0, discount_rate };
+    expect(refusalOf("PAYBACK_YEARS", never)).toMatchObject({ code: "#N/A" });
+  });
+
+  test("PAYBACK_SENSITIVITY: an investment of nothing is paid back at once, whatever the savings; rows without a name", () => {
+    const losing = {
+      investment: 900,
+      saving_names: [["water"], [""]],
+      saving_values: [[200], [-500]],
+      life_years: 4,
+      swing: 1,
+    };
+    // -300 a year over 4 years; at no investment and at 1,800.
+    expect(tableOf("PAYBACK_SENSITIVITY", losing)).toContainEqual(["investment", -1200, -3000, 0, "never"]);
+    // An extra cost of none, and of 1,000.
+    expect(tableOf("PAYBACK_SENSITIVITY", losing)).toContainEqual(["row 2", -100, -4100, 4.5, "never"]);
+  });
+
+  test("PAYBACK_SENSITIVITY: a range with nothing written in it is refused", () => {
+    const empty = { investment: 900, saving_names: [[null]], saving_values: [[null]], life_years: 4 };
+    expect(refusalOf("PAYBACK_SENSITIVITY", empty).message).toContain("it must have a line with its saving");
   });
 
   test("WATER_COST: blank rows before, within and behind the blocks make no difference", () => {
