@@ -7,7 +7,7 @@ import { growthPart } from "./bench/growth";
 import { pagePart } from "./bench/page";
 import type { RunPart } from "./bench/part";
 import { machineKind, missed, pageWith, sectionOf } from "./bench/report";
-import { sizesPart } from "./bench/sizes";
+import { registeringPart, sizesPart } from "./bench/sizes";
 import { validationPart } from "./bench/validation";
 
 const PAGE = join(__dirname, "../docs/benchmarks.md");
@@ -18,6 +18,7 @@ const parts: Readonly<Record<string, RunPart>> = {
   growth: growthPart,
   engine: enginePart,
   sizes: sizesPart,
+  registering: registeringPart,
   page: pagePart,
 };
 

@@ -1,11 +1,15 @@
 /** Part 2: how time and memory grow with the rows of a range. */
 import { spawn } from "node:child_process";
 import { join } from "node:path";
-import { call } from "../../src/functions/call";
+import { pathToFileURL } from "node:url";
+import type { ArgumentInput } from "../../src/kernel";
 import { compare, type Comparison } from "./measure";
 import type { BenchLine, RunPart } from "./part";
 import { tables, type TableCase } from "./tables";
 
+type Call = (name: string, args: readonly ArgumentInput[]) => unknown;
+
+const LIBRARY = join(__dirname, "../../dist/library.mjs");
 const AT_MOST_GROWTH = 1.3;
 const AT_MOST_BARE = 1.5;
 /** Rows that a round works through at least, so that small tables are timed as long as large ones. */
@@ -47,7 +51,7 @@ async function bytesPerRow({ name }: TableCase, rows: number): Promise<number | 
   return Number(said) / rows;
 }
 
-async function measured(table: TableCase, rows: number): Promise<Measured> {
+async function measured(call: Call, table: TableCase, rows: number): Promise<Measured> {
   const { args, bare } = table.make(rows);
   const times = Math.max(1, Math.round(ROWS_IN_A_ROUND / rows));
   const ours = repeated(() => call(table.function, args), times);
@@ -88,10 +92,11 @@ function growthOfMemory(all: readonly Measured[]): string {
 }
 
 export const growthPart: RunPart = async () => {
+  const { call } = (await import(pathToFileURL(LIBRARY).href)) as { call: Call };
   const lines: BenchLine[] = [];
   for (const table of tables) {
     const all: Measured[] = [];
-    for (const rows of table.sizes) all.push(await measured(table, rows));
+    for (const rows of table.sizes) all.push(await measured(call, table, rows));
     lines.push(...linesOf(table, all));
   }
   return {

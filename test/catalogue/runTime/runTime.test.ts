@@ -295,6 +295,11 @@ describe("overhead water", () => {
     expectClose(overhead({ ...bed, top_diameter: 20 }), overhead(bed) / 4, EXACT);
   });
 
+  test("for 0.3 leached beside an evenness of 0.8 is divided by 0.7 alone: 39.27 in3 on 25 pi in2, 0.5 / 1.25 / 0.7", () => {
+    const leached = { ...bed, net_per_plant: (12.5 * Math.PI) / 231, leaching_fraction: 0.3 };
+    expectClose(overhead(leached), 0.5 / 1.25 / 0.7, EXACT);
+  });
+
   test("needs less the more the canopy gathers", () => {
     expectClose(overhead({ ...bed, capture_factor: 2.5 }), overhead(bed) / 2, EXACT);
     expect(overhead({ ...bed, capture_factor: 0.8 })).toBeGreaterThan(overhead(bed));

@@ -89,6 +89,13 @@ describe("water on a bench", () => {
     expect(flood({ ...bench, pots: 0, pot_base_diameter: 4.25 })).toBe(flood(bench));
   });
 
+  test("with ten pots of 1 in on 4 ft2 under 1 in holds 576 - 2.5 pi in3; with one pot of no base it is refused", () => {
+    const small = { bench_area: 4, flood_depth: 1, units: "us" };
+    const held = answerOf("FLOOD_VOLUME", { ...small, pots: 10, pot_base_diameter: 1 });
+    expectClose(held, (576 - 2.5 * Math.PI) / GALLON_IN3, EXACT);
+    expect(refusalOf("FLOOD_VOLUME", { ...small, pots: 1 }).argument).toBe("pot_base_diameter");
+  });
+
   test("with pots that cover 60 % or more is refused by name; a little less is worked", () => {
     // Bases of 10 cm2 on 1 m2: 600 of them cover 60 %.
     const base = 2 * Math.sqrt(10 / Math.PI);

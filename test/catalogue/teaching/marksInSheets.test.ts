@@ -138,7 +138,7 @@ const EXERCISES: readonly Exercise[] = [
     inputs: fc.tuple(size(0.5, 60), PART),
     right: "A*B",
     mistakes: [
-      [/air and water/, "A*(1-B)"],
+      [/not water, solids and air/, "A*(1-B)"],
       [/divided by the capacity/, "A/B"],
     ],
   },

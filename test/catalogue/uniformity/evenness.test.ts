@@ -347,3 +347,14 @@ describe.each(MEASURES)("%s of any readings", (name) => {
     });
   });
 });
+
+describe("readings with a mean of 1", () => {
+  // Deviations of 0.5 either side: 1 in all, squares 0.5.
+  test.each<[Measure, number]>([
+    ["DU_LOW_QUARTER", 0.5],
+    ["CU_CHRISTIANSEN", 1 - 1 / 4],
+    ["STATISTICAL_UNIFORMITY", 1 - Math.sqrt(0.5 / 3)],
+  ])("are as good as any other: %s", (name, expected) => {
+    expectClose(measured(name, [0.5, 1, 1.5, 1]), expected, 1e-14);
+  });
+});

@@ -233,6 +233,11 @@ describe("the pattern of the nozzles", () => {
     expect(said[0]).toContain("spacing_between is blank or 0; it must be more than 0");
   });
 
+  test("rows that stand 1 m apart are rows: 3 L/min on 2 m by 1 m are 90 mm/h", () => {
+    const close = { nozzle_flow: 3, spacing_along: 2, spacing_between: 1, units: "metric" };
+    expectClose(answerOf("APPLICATION_RATE", close), (3 * 60) / 2, 1e-14);
+  });
+
   test("a half-circle nozzle of half the flow on half the ground gives the same rate", () => {
     const half = { nozzle_flow: 3, spacing_along: 30, spacing_between: 15 };
     expectClose(applicationRate(half), applicationRate(side), 1e-14);

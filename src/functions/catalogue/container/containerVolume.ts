@@ -93,7 +93,7 @@ export const containerVolume = defineFunction({
         (k * Math.PI * height * (dt * dt + dt * db + db * db)) / 3,
     },
     {
-      slip: "Width times height was divided by 231: an area taken as a volume",
+      slip: "Width times height, an area, was taken as a volume and divided by 231 or by 1000",
       answer: ({ top_diameter, height }, { k }) => k * top_diameter * height,
     },
   ],

@@ -76,7 +76,8 @@ export const targetWeight = defineFunction({
     },
     {
       slip: "The dry weight was not added again",
-      answer: ({ drained_weight, dry_weight, fraction }) => fraction * (drained_weight - dry_weight),
+      answer: ({ drained_weight, dry_weight, fraction, basis }) =>
+        basis === "water" ? fraction * (drained_weight - dry_weight) : NaN,
     },
   ],
   seeAlso: ["WATER_FROM_WEIGHT", "IRRIGATION_INTERVAL", "AVAILABLE_WATER"],

@@ -1,8 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
 
-/** An imperial gallon, 4.54609 L, in US gallons of 3.785411784 L. */
-const IMPERIAL_GALLON = 4.54609 / 3.785411784;
-
 export const waterFromWeight = defineFunction({
   name: "WATER_FROM_WEIGHT",
   group: "Container and substrate",
@@ -70,7 +67,8 @@ export const waterFromWeight = defineFunction({
     },
     {
       slip: "Ten pounds were counted to the gallon, as in imperial gallons",
-      answer: ({ units }, _constants, right) => (units === "us" ? right / IMPERIAL_GALLON : NaN),
+      answer: ({ heavier_weight, lighter_weight, units }) =>
+        units === "us" ? (heavier_weight - lighter_weight) / 10 : NaN,
     },
   ],
   seeAlso: ["TARGET_WEIGHT", "CROP_COEFFICIENT", "IRRIGATION_INTERVAL", "CONTAINER_CAPACITY"],

@@ -28,7 +28,7 @@ export const waterHeld = defineFunction({
   ],
   mistakes: [
     {
-      slip: "Air and water were taken the wrong way round",
+      slip: "What is not water, solids and air, was taken for the water",
       answer: ({ volume, container_capacity }) => volume * (1 - container_capacity),
     },
     {

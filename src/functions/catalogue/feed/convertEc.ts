@@ -23,6 +23,12 @@ function perMilli(side: "from" | "to"): string {
   return `IF(${side} = "uS/cm", 1000, IF(${side} = "tds_ppm", f, 1))`;
 }
 
+/** What the factor of the meter does to the number; nothing that could go wrong where it is not read. */
+function timesFactor(from: EcUnit, to: EcUnit, factor: number | null): number {
+  if (factor === null || (from === "tds_ppm") === (to === "tds_ppm")) return NaN;
+  return to === "tds_ppm" ? factor : 1 / factor;
+}
+
 export const convertEc = defineFunction({
   name: "CONVERT_EC",
   group: "Feed and water quality",
@@ -76,12 +82,12 @@ export const convertEc = defineFunction({
     { slip: "The number was kept and only the unit was changed", answer: ({ value }) => value },
     {
       slip: "The factor was used the wrong way round",
-      answer: ({ value, from, tds_factor }) =>
-        tds_factor === null ? NaN : from === "tds_ppm" ? value * tds_factor : value / tds_factor,
+      answer: ({ from, to, tds_factor }, _constants, right) => right / timesFactor(from, to, tds_factor) ** 2,
     },
     {
       slip: "The scale of another TDS meter was used",
-      instead: ({ tds_factor }) => ({ tds_factor: tds_factor === 500 ? 700 : 500 }),
+      answer: ({ from, to, tds_factor }, _constants, right) =>
+        (right / timesFactor(from, to, tds_factor)) * timesFactor(from, to, tds_factor === 500 ? 700 : 500),
     },
   ],
   seeAlso: ["FERTIGATION_EC", "PPM_FROM_EC", "CONVERT_UNIT"],

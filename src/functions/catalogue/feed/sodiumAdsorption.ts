@@ -20,6 +20,14 @@ function inMeq({ sodium, calcium, magnesium }: Cations, show: Show): Cations {
   };
 }
 
+function inPpm({ sodium, calcium, magnesium }: Cations): Cations {
+  return {
+    sodium: sodium * MG_PER_MEQ.sodium,
+    calcium: calcium * MG_PER_MEQ.calcium,
+    magnesium: magnesium * MG_PER_MEQ.magnesium,
+  };
+}
+
 const CATION = { quantity: "as named", atLeast: 0 } as const;
 
 export const sodiumAdsorption = defineFunction({
@@ -74,7 +82,11 @@ export const sodiumAdsorption = defineFunction({
     },
   ],
   mistakes: [
-    { slip: "ppm were put in where meq per litre belong", instead: () => ({ basis: "meq" }) },
+    {
+      slip: "ppm were put in where meq per litre belong",
+      // In "ppm" they are brought to meq again, which leaves the ppm as they stood.
+      instead: inPpm,
+    },
     {
       slip: "Calcium and magnesium were added, but not halved",
       answer: (_given, _constants, right) => right * Math.SQRT1_2,

@@ -67,7 +67,7 @@ export const christiansenFactor = defineFunction({
     },
     {
       slip: "The mean flow was sent through the whole line",
-      answer: ({ exponent }) => 0.5 ** exponent,
+      answer: ({ outlets, exponent }) => ((outlets + 1) / (2 * outlets)) ** exponent,
     },
   ],
   seeAlso: ["FRICTION_LOSS", "LATERAL_LOSS"],

@@ -1,4 +1,5 @@
 import { cite, defineFunction, UNITS_PARAM } from "../../../kernel";
+import { nominalSize } from "./nominalSize";
 import {
   boreInMetres,
   INSIDE_DIAMETER_PARAM,
@@ -79,8 +80,8 @@ export const frictionLoss = defineFunction({
   mistakes: [
     {
       slip: "The nominal size was used, not the inside diameter",
-      instead: ({ inside_diameter, units }) =>
-        units === "us" ? { inside_diameter: Math.round(4 * inside_diameter) / 4 } : {},
+      answer: ({ inside_diameter, units }, _constants, right) =>
+        right * (inside_diameter / nominalSize(inside_diameter, units)) ** 4.87,
     },
     {
       slip: "The loss of 100 ft or 100 m was taken for the loss of the whole length",

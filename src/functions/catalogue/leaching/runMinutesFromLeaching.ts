@@ -70,15 +70,15 @@ export const runMinutesFromLeaching = defineFunction({
   mistakes: [
     {
       slip: "The difference of the two fractions was taken off the time",
-      answer: ({ minutes_now, measured, target }) => minutes_now * (1 - ((measured ?? 0) - target)),
+      answer: ({ minutes_now, measured, target }) => minutes_now * (1 - ((measured ?? NaN) - target)),
     },
     {
       slip: "The ratio was inverted",
-      answer: ({ minutes_now, measured, target }) => (minutes_now * (1 - target)) / (1 - (measured ?? 0)),
+      answer: ({ minutes_now, measured, target }) => (minutes_now * (1 - target)) / (1 - (measured ?? NaN)),
     },
     {
       slip: "The whole leaching was taken off, and nothing left for the target",
-      answer: ({ minutes_now, measured }) => minutes_now * (1 - (measured ?? 0)),
+      answer: ({ minutes_now, measured }) => minutes_now * (1 - (measured ?? NaN)),
     },
     {
       slip: "The time was scaled by the leaching fractions themselves",

@@ -89,12 +89,15 @@ export const paybackYears = defineFunction({
     },
     {
       slip: "The ratio was inverted",
-      answer: ({ investment, annual_savings }) => (annual_savings[0] ?? NaN) / investment,
+      answer: ({ investment, annual_savings: [first, ...more] }) =>
+        first === undefined || more.length > 0 ? NaN : first / investment,
     },
     {
       slip: "The investment was divided by the mean saving",
       answer: ({ investment, annual_savings }) =>
-        (investment * annual_savings.length) / annual_savings.reduce((sum, saving) => sum + saving, 0),
+        annual_savings.length === 1
+          ? NaN
+          : (investment * annual_savings.length) / annual_savings.reduce((sum, saving) => sum + saving, 0),
     },
   ],
   seeAlso: ["PAYBACK_TABLE", "PAYBACK_SENSITIVITY", "ANNUALIZED_COST"],

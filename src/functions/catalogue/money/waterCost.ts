@@ -60,9 +60,14 @@ function chargesOf(volume: number, blocks: readonly Block[], show: Show): Charge
   });
 }
 
-/** The first block whose limit the volume does not pass. */
-function reached(volume: number, limits: readonly PlanCell[]): number {
-  return limits.findIndex((limit) => limit === 0 || volume <= Number(limit));
+/** The price of the first block whose limit the volume does not pass. */
+function priceReached(volume: number, limits: readonly PlanCell[], prices: readonly PlanCell[]): number {
+  return writtenRows(limits, prices).find(({ limit }) => limit === 0 || volume <= limit)?.price ?? NaN;
+}
+
+function meanPrice(limits: readonly PlanCell[], prices: readonly PlanCell[]): number {
+  const rows = writtenRows(limits, prices);
+  return rows.reduce((sum, { price }) => sum + price, 0) / rows.length;
 }
 
 /** 1000 US gallons in 100 cubic feet. */
@@ -136,18 +141,18 @@ export const waterCost = defineFunction({
     {
       slip: "The price of the block reached was taken for all of the water",
       answer: ({ volume, tier_limits, tier_prices, fixed_charge }) =>
-        fixed_charge + volume * Number(tier_prices[reached(volume, tier_limits)]),
+        fixed_charge + volume * priceReached(volume, tier_limits, tier_prices),
     },
     {
       slip: "The mean of the prices was used",
-      answer: ({ volume, tier_prices, fixed_charge }) =>
-        fixed_charge +
-        (volume * tier_prices.reduce<number>((sum, price) => sum + Number(price), 0)) / tier_prices.length,
+      answer: ({ volume, tier_limits, tier_prices, fixed_charge }) =>
+        fixed_charge + volume * meanPrice(tier_limits, tier_prices),
     },
     { slip: "The fixed charge was left out", instead: () => ({ fixed_charge: 0 }) },
     {
       slip: "The first price was taken for all of the water",
-      answer: ({ volume, tier_prices, fixed_charge }) => fixed_charge + volume * Number(tier_prices[0]),
+      answer: ({ volume, tier_limits, tier_prices, fixed_charge }) =>
+        fixed_charge + volume * (writtenRows(tier_limits, tier_prices)[0]?.price ?? NaN),
     },
     {
       slip: "The volume was counted in 1000 gal, though the bill counts CCF",

@@ -1,6 +1,6 @@
 import { cite, defineFunction, FunctionError, type Show } from "../../../kernel";
 import { ONE_CASE } from "../plainFormula";
-import { wholeDown } from "../wholeNumbers";
+import { wholeDown, wholeUp } from "../wholeNumbers";
 import { EMITTER_FLOW_PARAM, MEASURED_WITHOUT_FILL, RUN_MINUTES_USUAL } from "./emitters";
 import { TOP_DIAMETER_PARAM } from "./potTop";
 
@@ -93,8 +93,10 @@ export const dripLineRunMinutes = defineFunction({
     },
     {
       slip: "The emitters over a pot were rounded up",
-      answer: ({ volume_per_plant, emitter_flow, emitter_spacing, top_diameter }) =>
-        (60 * volume_per_plant) / (emitter_flow * Math.ceil(top_diameter / (emitter_spacing ?? NaN))),
+      answer: ({ volume_per_plant, emitter_flow, emitter_spacing, top_diameter, aligned_emitters }) =>
+        aligned_emitters > 0
+          ? NaN
+          : (60 * volume_per_plant) / (emitter_flow * wholeUp(top_diameter / (emitter_spacing as number))),
     },
     { slip: "One emitter to a pot was taken", instead: () => ({ aligned_emitters: 1 }) },
     {

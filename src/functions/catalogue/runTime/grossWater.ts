@@ -62,10 +62,20 @@ export const grossWater = defineFunction({
   mistakes: [
     {
       slip: "The leaching fraction was added, not divided out",
-      answer: ({ net, leaching_fraction }) => net * (1 + leaching_fraction),
+      answer: ({ net, leaching_fraction, uniformity, basis }) => {
+        if (basis === "uniformity") return NaN;
+        return (net * (1 + leaching_fraction)) / (basis === "both" ? uniformity : 1);
+      },
     },
-    { slip: "The uniformity was left out", instead: () => ({ basis: "leaching" }) },
-    { slip: "The leaching fraction was left out", instead: () => ({ basis: "uniformity" }) },
+    { slip: "The uniformity was left out", instead: () => ({ uniformity: 1 }) },
+    { slip: "The leaching fraction was left out", instead: () => ({ leaching_fraction: 0 }) },
+    {
+      slip: "Leaching and uniformity were taken for one another",
+      answer: ({ net, leaching_fraction, uniformity, basis }) => {
+        if (basis === "leaching") return net / uniformity;
+        return basis === "uniformity" && leaching_fraction > 0 ? net / (1 - leaching_fraction) : NaN;
+      },
+    },
     { slip: "Leaching and uniformity were both divided out", instead: () => ({ basis: "both" }) },
     {
       slip: "The net water was multiplied, not divided",

@@ -1,5 +1,5 @@
 import { cite, defineFunction } from "../../../kernel";
-import { wholeDown } from "../wholeNumbers";
+import { wholeDown, wholeUp } from "../wholeNumbers";
 import { SUPPLY_FLOW_PARAM, ZONE_FLOW_USUAL } from "./supply";
 
 export const zonesAtOnce = defineFunction({
@@ -43,13 +43,13 @@ export const zonesAtOnce = defineFunction({
   ],
   mistakes: [
     {
-      slip: "It was rounded up or to the nearest: the last zone takes the pressure from all",
-      answer: ({ supply_flow, zone_flow }) => Math.ceil(supply_flow / zone_flow),
+      slip: "It was rounded up: the last zone takes the pressure from all",
+      answer: ({ supply_flow, zone_flow }) => wholeUp(supply_flow / zone_flow),
     },
     { slip: "It was not rounded to whole zones", answer: ({ supply_flow, zone_flow }) => supply_flow / zone_flow },
     {
       slip: "The flow of the zone was left per hour",
-      answer: ({ supply_flow, zone_flow }) => Math.floor(supply_flow / (60 * zone_flow)),
+      answer: ({ supply_flow, zone_flow }) => wholeDown(supply_flow / (60 * zone_flow)),
     },
   ],
   seeAlso: ["ZONE_FLOW", "ZONE_SEQUENCE"],

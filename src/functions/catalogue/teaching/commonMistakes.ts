@@ -37,7 +37,7 @@ export const commonMistakes = (find: LookUp, names: readonly string[]): Entry =>
         given: { function_name: "WATER_HELD", input: [9, 0.6] },
         gives: [
           [...HEADER],
-          ["Air and water were taken the wrong way round", 3.6, 3.6 / 5.4],
+          ["What is not water, solids and air, was taken for the water", 3.6, 3.6 / 5.4],
           ["The volume was divided by the capacity", 15, 15 / 5.4],
         ],
         from: cite("ARITHMETIC", "9 x 0.4 = 3.6 and 9 / 0.6 = 15, against 9 x 0.6 = 5.4"),

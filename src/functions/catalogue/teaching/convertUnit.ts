@@ -132,7 +132,10 @@ export const convertUnit = defineFunction({
     { slip: "The number was kept and only the unit was changed", answer: ({ value }) => value },
     {
       slip: "The imperial gallon was taken for the US one",
-      answer: ({ from }, _constants, right) => (isUsGallon(from) ? right * IMPERIAL : NaN),
+      answer: ({ from, to }, _constants, right) => {
+        if (isUsGallon(from) === isUsGallon(to)) return NaN;
+        return isUsGallon(from) ? right * IMPERIAL : right / IMPERIAL;
+      },
     },
     {
       slip: "32 was added or taken off, and the rest left out",

@@ -62,7 +62,7 @@ export const cropCoefficient = defineFunction({
     },
     {
       slip: "The unit constant was left out",
-      answer: (_given, { k }, right) => right * k,
+      answer: ({ units }, { k }, right) => (units === "us" ? right * k : NaN),
     },
   ],
   seeAlso: ["PLANT_WATER_DEMAND", "WATER_FROM_WEIGHT", "ET0_PENMAN_MONTEITH"],

@@ -46,7 +46,7 @@ export const et0Hargreaves = defineFunction({
       answer: (_given, _constants, right) => right / 0.408,
     },
     {
-      slip: "The square root of the temperature range was left out",
+      slip: "No square root was drawn: the temperature range itself was multiplied in",
       answer: ({ tmax, tmin, units }, _constants, right) =>
         right * Math.sqrt(toMetric("temperature difference", tmax - tmin, units)),
     },

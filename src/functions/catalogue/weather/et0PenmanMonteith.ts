@@ -128,7 +128,7 @@ export const et0PenmanMonteith = defineFunction({
     },
     {
       slip: "The wind in km/h was typed as m/s",
-      instead: ({ wind_speed, units }) => (units === "metric" ? { wind_speed: wind_speed * 3.6 } : {}),
+      instead: ({ wind_speed, units }) => ({ wind_speed: units === "metric" ? wind_speed * 3.6 : NaN }),
     },
     {
       slip: "The highest and the lowest humidity were swapped",
@@ -141,7 +141,7 @@ export const et0PenmanMonteith = defineFunction({
     },
     {
       slip: "The elevation in feet was typed as metres",
-      instead: ({ elevation, units }) => (units === "metric" ? { elevation: elevation / 0.3048 } : {}),
+      instead: ({ elevation, units }) => ({ elevation: units === "metric" ? elevation / 0.3048 : NaN }),
     },
   ],
   seeAlso: ["ET0_HARGREAVES", "ET0_TABLE", "SOLAR_FROM_SUNSHINE", "WIND_AT_2M", "ET0_GREENHOUSE", "PLANT_WATER_DEMAND"],

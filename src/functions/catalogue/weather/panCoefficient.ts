@@ -128,12 +128,12 @@ export const panCoefficient = defineFunction({
       instead: ({ surroundings }) => ({ surroundings: surroundings === "green" ? "dry" : "green" }),
     },
     {
-      slip: "The coefficient was divided out, not multiplied in",
+      slip: "The factor was turned over: evaporation of the pan over the reference",
       answer: (_given, _constants, right) => 1 / right,
     },
     {
       slip: "The fetch in feet was typed as metres",
-      instead: ({ fetch, units }) => (units === "metric" ? { fetch: fetch / 0.3048 } : {}),
+      instead: ({ fetch, units }) => ({ fetch: units === "metric" ? fetch / 0.3048 : NaN }),
     },
   ],
   seeAlso: ["PLANT_WATER_DEMAND", "WIND_AT_2M", "ET0_HARGREAVES"],

@@ -47,7 +47,7 @@ export const plantWaterDemand = defineFunction({
     },
     {
       slip: "The unit constant was left out: depth x area is not yet a volume",
-      answer: (_given, { k }, right) => right / k,
+      answer: ({ units }, { k }, right) => (units === "us" ? right / k : NaN),
     },
     {
       slip: "Demand was divided by the crop coefficient",

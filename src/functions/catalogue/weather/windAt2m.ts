@@ -57,7 +57,7 @@ export const windAt2m = defineFunction({
     },
     {
       slip: "The height in feet was typed as metres",
-      instead: ({ height, units }) => (units === "metric" ? { height: height / 0.3048 } : {}),
+      instead: ({ height, units }) => ({ height: units === "metric" ? height / 0.3048 : NaN }),
     },
   ],
   seeAlso: ["ET0_PENMAN_MONTEITH", "ET0_TABLE", "PAN_COEFFICIENT"],
