@@ -1,10 +1,6 @@
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
-  plugins: [
-    "@stryker-mutator/typescript-checker",
-    "./tools/mutation/prose.mjs",
-    "./tools/mutation/runner.mjs",
-  ],
+  plugins: ["@stryker-mutator/typescript-checker", "./tools/mutation/prose.mjs", "./tools/mutation/runner.mjs"],
   testRunner: "warm",
   ignorers: ["prose"],
   tsconfigFile: "tsconfig.core.json",

@@ -1,9 +1,9 @@
 /**
- * `npm run mutate`: mutation testing over the kernel and the catalogue, and docs/quality.md from it.
- * `-- --only kernel` or `--only catalogue` runs one and takes the other from the last run, where there is one;
- * `-- --report` writes the page anew from the last run.
+ * `npm run mutate`: mutation testing over the kernel and the catalogue, and docs/quality.md from it, an hour and a half.
+ * `-- --only kernel,money` runs these folders and takes the others from their last run, where there is one; `-- --report`
+ * writes the page anew from the last runs.
  */
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { Stryker } from "@stryker-mutator/core";
@@ -11,21 +11,40 @@ import { qualityPage } from "./mutation/report.mjs";
 
 const PAGE = fileURLToPath(new URL("../docs/quality.md", import.meta.url));
 
+const CATALOGUE = "src/functions/catalogue";
+const FOLDERS = [
+  "container",
+  "weather",
+  "uniformity",
+  "leaching",
+  "runTime",
+  "supply",
+  "feed",
+  "hydraulics",
+  "money",
+  "teaching",
+];
+
 /** Mutants of the catalogue are mostly data, which the compiler judges in batches; each of the kernel it would judge alone. */
 const RUNS = {
   kernel: { mutate: ["src/kernel/**/*.ts", "!src/kernel/sources.ts"], checkers: [] },
-  catalogue: { mutate: ["src/functions/catalogue/**/*.ts", "!**/questions.ts"], checkers: ["typescript"] },
+  common: { mutate: [`${CATALOGUE}/*.ts`, "!**/questions.ts"], checkers: ["typescript"] },
+  ...Object.fromEntries(
+    FOLDERS.map((folder) => [folder, { mutate: [`${CATALOGUE}/${folder}/*.ts`], checkers: ["typescript"] }]),
+  ),
 };
 
 const reportOf = (name) => fileURLToPath(new URL(`../reports/mutation-${name}.json`, import.meta.url));
 
 const { values } = parseArgs({ options: { only: { type: "string" }, report: { type: "boolean", default: false } } });
-const names = values.report ? [] : Object.keys(RUNS).filter((name) => values.only === undefined || name === values.only);
-for (const name of names) {
+const all = Object.keys(RUNS);
+const wrong = values.only?.split(",").find((name) => !all.includes(name));
+if (wrong !== undefined) throw new Error(`--only is ${wrong}; it must be some of ${all.join(",")}`);
+for (const name of values.report ? [] : (values.only?.split(",") ?? all)) {
   await new Stryker({ ...RUNS[name], jsonReporter: { fileName: `reports/mutation-${name}.json` } }).runMutationTest();
 }
-const reports = Object.keys(RUNS)
-  .map(reportOf)
-  .filter((file) => existsSync(file));
+const reports = all
+  .filter((name) => existsSync(reportOf(name)))
+  .map((name) => ({ name, on: statSync(reportOf(name)).mtime, ...JSON.parse(readFileSync(reportOf(name), "utf8")) }));
 const before = existsSync(PAGE) ? readFileSync(PAGE, "utf8") : "";
-writeFileSync(PAGE, qualityPage(reports.map((file) => JSON.parse(readFileSync(file, "utf8"))), before));
+writeFileSync(PAGE, qualityPage(reports, all, before));

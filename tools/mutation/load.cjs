@@ -41,7 +41,11 @@ processes.spawnSync = (...call) => {
 };
 
 /** They start other processes, time themselves, or work millions of cells: too slow to judge thousands of mutants. */
-const LEFT_OUT_FILES = ["test/kernel/types.test.ts", "test/catalogue/uniformity/manyReadings.test.ts", "test/catalogue/accuracy.test.ts"];
+const LEFT_OUT_FILES = [
+  "test/kernel/types.test.ts",
+  "test/catalogue/uniformity/manyReadings.test.ts",
+  "test/catalogue/accuracy.test.ts",
+];
 const LEFT_OUT_TESTS = /IronCalc|^times and sizes|^a class of 200|in another engine|100,000/;
 
 /** Quick to load, and they look at every entry: nearly all mutants of what is worked out on loading fall here. */

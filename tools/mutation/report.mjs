@@ -47,7 +47,8 @@ function row(name, mutants) {
 
 function textAt({ lines, location: { start, end } }) {
   const first = lines[start.line - 1];
-  const text = start.line === end.line ? first.slice(start.column - 1, end.column - 1) : `${first.slice(start.column - 1)} …`;
+  const text =
+    start.line === end.line ? first.slice(start.column - 1, end.column - 1) : `${first.slice(start.column - 1)} …`;
   return text.replace(CODE, "'").slice(0, 100);
 }
 
@@ -65,15 +66,16 @@ function handWritten(before) {
   return begin < 0 ? `${READ[0]}\n\n${READ[1]}` : before.slice(begin, end + READ[1].length);
 }
 
-export function qualityPage(reports, before) {
+export function qualityPage(reports, names, before) {
   const mutants = allMutants(reports);
   const folders = [...new Set(mutants.map(({ fileName }) => folderOf(fileName)))].sort();
   const alive = mutants.filter(({ status }) => status === "Survived" || status === "NoCoverage");
-  const [day] = new Date().toISOString().split("T");
+  const days = [...new Set(reports.map(({ on }) => on.toISOString().split("T")[0]))].sort();
+  const missing = names.filter((name) => !reports.some((report) => report.name === name));
   const memory = Math.round(totalmem() / GIGABYTE);
   return `# Tests of the tests
 
-\`npm run mutate\` changes the kernel and the catalogue in one small way at a time and asks whether a test notices (StrykerJS). It writes this page. Run on ${day}: ${cpus().length} cores, ${memory} GB, Node ${process.versions.node}, ${process.platform} ${process.arch}.
+\`npm run mutate\` changes the kernel and the catalogue in one small way at a time and asks whether a test notices (StrykerJS). It writes this page. Run on ${days.join(", ")}: ${cpus().length} cores, ${memory} GB, Node ${process.versions.node}, ${process.platform} ${process.arch}.
 
 **${scoreOf(mutants).toFixed(1)} % of ${mutants.filter(({ status }) => COUNTED.includes(status)).length} mutants were noticed.** Not counted: those that the compiler refuses (it runs on every change), and strings that only people read (descriptions, help, citations, the words beside a step); texts of errors, words that a call takes, names, symbols and formulas are mutated.
 
@@ -89,7 +91,7 @@ ${folders
   )
   .join("\n")}
 
-${handWritten(before)}
+${missing.length === 0 ? "" : `Not run yet: ${missing.join(", ")}.\n\n`}${handWritten(before)}
 
 ## Every mutant that lives
 
