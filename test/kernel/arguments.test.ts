@@ -69,7 +69,9 @@ describe("the faults of a form's fields", () => {
       [[2], ["broken"]],
     ];
     expect(faultsOf({ readings, areas, zeros }, ...columns, "skip")).toEqual([]);
-    expect(faultsOf({ readings, areas, zeros }, ...columns, "count")).toHaveLength(1);
+    const [fault, ...others] = faultsOf({ readings, areas, zeros }, ...columns, "count");
+    expect(fault).toContain('areas is the text "broken" in row 2 of the range');
+    expect(others).toEqual([]);
   });
 });
 
