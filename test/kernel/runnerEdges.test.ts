@@ -89,6 +89,11 @@ describe("the answer of a mistake", () => {
     expect(answerOf({ slip, instead: () => ({ x: 5 }) })).toBe(5);
   });
 
+  test("keeps the arguments that the slip leaves alone", () => {
+    const two = fixtureWith({ x, z: x }, { compute: ({ x: first, z }) => (first as number) * (z as number) });
+    expect(mistakeAnswer(two, readArguments(two, [4, 3]), { slip, instead: () => ({ x: 5 }) }, 12)).toBe(15);
+  });
+
   test("is none where no number comes out", () => {
     expect(answerOf({ slip, answer: () => Infinity })).toBeNull();
     expect(answerOf(fails(new FunctionError("input", "x", "FIXTURE: x is 4")))).toBeNull();
