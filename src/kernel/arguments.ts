@@ -20,15 +20,13 @@ function tooMany({ name }: Entry, { names }: Prepared, count: number): FunctionE
 function passErrorsOn(args: readonly ArgumentInput[]): void {
   for (const input of args) {
     if (typeof input !== "object" || input === null) continue;
-    if (isCellError(input)) throw new PassedError(input);
     for (const row of rowsOf(input)) for (const cell of row) if (isCellError(cell)) throw new PassedError(cell);
   }
 }
 
 /** Columns of one table must have equal lengths; the error gives both. */
 function sameLengths({ name }: Entry, { names, columns }: Prepared, args: readonly ArgumentInput[]): void {
-  const [first] = columns;
-  if (first === undefined) return;
+  const first = columns[0] as number;
   const wanted = cellCount(args[first]);
   for (const index of columns) {
     const found = cellCount(args[index]);
@@ -48,8 +46,7 @@ function withoutSkippedRows({ rowsSkipped }: Prepared, args: readonly ArgumentIn
 function readerFor({ unitsIndex, us, metric, none }: Prepared, args: readonly ArgumentInput[]): Reader {
   if (unitsIndex < 0) return none;
   const input = args[unitsIndex];
-  const word =
-    typeof input === "string" && isUnitSystem(input) ? input : (none.takers[unitsIndex] as TakeArgument)(input, null);
+  const word = isUnitSystem(input) ? input : (none.takers[unitsIndex] as TakeArgument)(input, null);
   if (word === "us") return us;
   return word === "metric" ? metric : none;
 }
@@ -111,25 +108,28 @@ export function readArguments(entry: Entry, args: readonly ArgumentInput[]): Arg
   return { ...read, given: own as GivenValues };
 }
 
-function caught(take: () => unknown): FunctionError | null {
+/** What a taker gives, or the error with which it refuses. */
+function attempted<Value>(take: () => Value): Value | FunctionError {
   try {
-    take();
-    return null;
+    return take();
   } catch (error) {
     if (error instanceof FunctionError) return error;
     throw error;
   }
 }
 
-/** What is wrong with each argument by itself, for a form that has a field for each. */
+/**
+ * What is wrong with each argument by itself, for a form that has a field for each. The words in `units` and `zeros`
+ * count here as in the call itself, unless they are wrong themselves.
+ */
 export function argumentFaults(entry: Entry, args: readonly ArgumentInput[]): readonly FunctionError[] {
   const known = preparedOf(entry);
-  const { names, unitsIndex, zerosIndex } = known;
-  const unitsWord = args[unitsIndex];
-  const system = typeof unitsWord === "string" && isUnitSystem(unitsWord) ? unitsWord : null;
-  const zerosWord = zerosIndex < 0 ? null : "error";
-  return names.flatMap((_name, index) => {
-    const fault = caught(() => (known[system ?? "none"].takers[index] as TakeArgument)(args[index], zerosWord));
-    return fault === null ? [] : [fault];
-  });
+  const reader = attempted(() => readerFor(known, args));
+  const { takers } = reader instanceof FunctionError ? known.none : reader;
+  const word = attempted(() => zerosWordOf(known, args));
+  const zeros = word instanceof FunctionError ? null : word;
+  const inputs = zeros === "skip" ? withoutSkippedRows(known, args) : args;
+  return takers
+    .map((take, index) => attempted(() => take(inputs[index], zeros)))
+    .filter((outcome) => outcome instanceof FunctionError);
 }

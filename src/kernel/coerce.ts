@@ -52,10 +52,11 @@ export function rowsOf(input: ArgumentInput): Rows {
 /** The one cell of an argument that takes one cell. */
 function singleCell(input: ArgumentInput, name: string, functionName: string): CellInput {
   if (!isRows(input)) return input;
+  const [first = []] = input;
   const rows = input.length;
-  const columns = input[0]?.length ?? 0;
-  if (rows === 1 && columns === 1) return input[0]?.[0];
-  if (rows === 0 || columns === 0) return null;
+  const columns = first.length;
+  if (rows === 1 && columns === 1) return first[0];
+  if (columns === 0) return null;
   throw new FunctionError(
     "input",
     name,
@@ -73,8 +74,17 @@ type LimitedChecker = Checker & { param: NumberParam | NumbersParam | ColumnPara
 
 const PERCENT_LARGEST = 100;
 
-function percentHint(value: unknown, bounds: Bounds, param: { quantity: string }): string {
-  if (param.quantity !== "fraction" || typeof value !== "number") return "";
+/** What was probably meant by a number beyond the limits: a fraction written as a percentage, or the entry's own hint. */
+function hints(
+  value: unknown,
+  bounds: Bounds,
+  { quantity, hint }: { readonly quantity: string; readonly hint?: string },
+): string {
+  if (typeof value !== "number") return "";
+  return `${quantity === "fraction" ? percentHint(value, bounds) : ""}${hint === undefined ? "" : `; ${hint}`}`;
+}
+
+function percentHint(value: number, bounds: Bounds): string {
   if (value < bounds.high || value <= 1 || value > PERCENT_LARGEST) return "";
   return `; write ${shownValue(Number((value / 100).toPrecision(12)))} or ${shownValue(value)}%`;
 }
@@ -87,10 +97,9 @@ function numberRefused(
   system: UnitSystem | null,
   where: string,
 ): FunctionError {
-  const hint = "hint" in param && param.hint !== undefined && typeof value === "number" ? `; ${param.hint}` : "";
   const text = typeof value === "string" ? ": a number, not text" : "";
   const itMust = `it must be ${limitsText(param, param.quantity, system)}${text}`;
-  const message = `${functionName}: ${name} is ${shown}${where}; ${itMust}${percentHint(value, bounds, param)}${hint}`;
+  const message = `${functionName}: ${name} is ${shown}${where}; ${itMust}${hints(value, bounds, param)}`;
   return new FunctionError("input", name, message);
 }
 
@@ -131,12 +140,12 @@ export function takeNumber(
 }
 
 function isWord(cell: CellInput, word: string | undefined): boolean {
-  return typeof cell === "string" && word !== undefined && cell.trim().toLowerCase() === word;
+  return typeof cell === "string" && cell.trim().toLowerCase() === word;
 }
 
 function wordsList(words: readonly string[]): string {
   const quoted = words.map((word) => `"${word}"`);
-  const last = quoted.pop() ?? "";
+  const last = quoted.pop() as string;
   return quoted.length === 0 ? last : `${quoted.join(", ")} or ${last}`;
 }
 
@@ -241,8 +250,8 @@ export function blankTogether(columns: readonly ArgumentInput[]): ArgumentInput[
   });
 }
 
-export function isUnitSystem(word: string): word is UnitSystem {
-  return (UNIT_WORDS as readonly string[]).includes(word);
+export function isUnitSystem(word: unknown): word is UnitSystem {
+  return (UNIT_WORDS as readonly unknown[]).includes(word);
 }
 
 function place(row: number, column: number, { rows, columns }: { rows: number; columns: number }): string {
@@ -258,11 +267,9 @@ function blankRule(param: NumbersParam, zeros: ZerosWord | null): ZerosWord {
     case "zeros":
       return zeros ?? "error";
     case "by row":
-      return zeros === "skip" ? "skip" : "error";
+      return zeros === "skip" ? zeros : "error";
     case "zero":
       return "count";
-    case "left out":
-      return "skip";
     case "refused":
       return "error";
   }
@@ -278,11 +285,6 @@ function tooFew({ param, name, functionName }: NumbersChecker, found: number): F
     name,
     `${functionName}: ${name} has ${found === 0 ? "no number" : numbers}; it must have ${fewest} or more`,
   );
-}
-
-/** What a blank or a 0 adds to the numbers, or null where it is left out; a 0 that is no blank is a number. */
-function blankOrZero(cell: CellInput, rule: ZerosWord, zeros: ZerosWord | null): number | null {
-  return rule === "count" || (cell === 0 && zeros === null) ? 0 : null;
 }
 
 /** The numbers of a range, row by row; what a blank is depends on the argument, or on the word in `zeros`. */
@@ -302,8 +304,7 @@ export function takeNumbers(
     for (let column = 0; column < cells.length; column += 1) {
       const cell = cells[column];
       if (rule !== "error" && isBlankOrZero(cell)) {
-        const number = blankOrZero(cell, rule, zeros);
-        if (number !== null) numbers.push(number);
+        if (rule === "count") numbers.push(0);
       } else if (typeof cell === "number" && within(cell, bounds)) numbers.push(cell);
       else numbers.push(checkedNumber(checker, cell, bounds, system, place(row, column, size)));
     }

@@ -90,11 +90,11 @@ export interface NumbersParam extends Described, Limits {
   readonly quantity: QuantityName;
   readonly symbol: string;
   /**
-   * What an empty cell is: refused by name, taken as 0, or left out. "zeros" asks the argument of that name. Where that
+   * What an empty cell is: refused by name, or taken as 0. "zeros" asks the argument of that name. Where that
    * says "skip", a row is left out of all columns with "zeros" or "by row" when it is blank or 0 in one of them; a column
    * "by row" refuses a blank otherwise.
    */
-  readonly blanks: "refused" | "zero" | "left out" | "zeros" | "by row";
+  readonly blanks: "refused" | "zero" | "zeros" | "by row";
   readonly fewest?: number;
   /** One number a row: every column of a call must have as many cells. */
   readonly column?: true;
@@ -320,9 +320,7 @@ export const UNITS_PARAM = {
 
 export function isOptional(param: Param): boolean {
   if (isRepeating(param)) return true;
-  return (
-    ("default" in param && param.default !== undefined) || ("mayBeLeftOut" in param && param.mayBeLeftOut === true)
-  );
+  return "default" in param || "mayBeLeftOut" in param;
 }
 
 export function isRepeating(param: Param): boolean {

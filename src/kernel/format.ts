@@ -11,7 +11,7 @@ function plain(text: string): string {
 
 /** Four significant digits; a whole number is shown whole, since a date or a count means every digit. */
 export function shortNumber(value: number): string {
-  if (Number.isInteger(value) && Math.abs(value) < PLAIN_LARGEST) return String(value === 0 ? 0 : value);
+  if (Number.isInteger(value) && Math.abs(value) < PLAIN_LARGEST) return String(value);
   const size = Math.abs(value);
   if (size < PLAIN_SMALLEST || size >= PLAIN_LARGEST) return plain(value.toExponential(3));
   return plain(size >= 1000 ? value.toFixed(1) : value.toPrecision(4));

@@ -22,7 +22,7 @@ function answerOf(entry: Entry, read: Arguments, mistake: AnyMistake, right: num
 export function mistakeAnswer(entry: Entry, read: Arguments, mistake: AnyMistake, right: number): number | null {
   try {
     const answer = answerOf(entry, read, mistake, right);
-    return typeof answer === "number" && Number.isFinite(answer) ? answer : null;
+    return Number.isFinite(answer) ? (answer as number) : null;
   } catch (error) {
     if (error instanceof FunctionError) return null;
     throw error;

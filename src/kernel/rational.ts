@@ -1,5 +1,5 @@
 /**
- * Exact ratios of whole numbers, so that the constants which units bring (231 in3 to the gallon,
+ * Exact ratios of positive whole numbers, so that the constants which units bring (231 in3 to the gallon,
  * 0.45359237 kg to the pound) reach the arithmetic as the nearest double and nothing less.
  *
  * Large whole numbers are made by BigInt(): the editor of Google's scripts cannot read them as 10n.
@@ -19,14 +19,14 @@ function greatestCommonDivisor(a: bigint, b: bigint): bigint {
 }
 
 export function ratio(over: bigint, under: bigint): Rational {
-  const divisor = greatestCommonDivisor(over < ZERO ? -over : over, under);
+  const divisor = greatestCommonDivisor(over, under);
   return { over: over / divisor, under: under / divisor };
 }
 
 /** An exact decimal, written as text: `decimal("0.45359237")`. */
 export function decimal(text: string): Rational {
-  const [whole = "0", places = ""] = text.split(".");
-  return ratio(BigInt(whole + places), TEN ** BigInt(places.length));
+  const [, places = ""] = text.split(".");
+  return ratio(BigInt(text.replace(".", "")), TEN ** BigInt(places.length));
 }
 
 export function times(a: Rational, b: Rational): Rational {

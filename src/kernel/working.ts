@@ -38,7 +38,7 @@ export function replaceSymbols(formula: string, replacement: (symbol: string) =>
   return formula.replace(TEXT_OR_IDENTIFIER, (symbol, offset: number) => {
     const isText = symbol.startsWith('"');
     const isFunction = formula[offset + symbol.length] === "(";
-    const isExponent = /[0-9.]/.test(formula[offset - 1] ?? "");
+    const isExponent = /[0-9.]/.test(formula.charAt(offset - 1));
     return isText || isFunction || isExponent ? symbol : replacement(symbol);
   });
 }
@@ -169,8 +169,9 @@ export function numbersOf(step: Step, working: Working): string {
   const written = replaceSymbols(step.formula, (symbol) => {
     const found = results.get(symbol) ?? working.values.get(symbol);
     if (found === undefined) return symbol;
-    const value = typeof found !== "number" && found.length === 1 ? found[0]! : found;
-    if (typeof value !== "number") return `${value.length} values`;
+    const numbers = typeof found === "number" ? [found] : found;
+    if (numbers.length !== 1) return `${numbers.length} values`;
+    const value = numbers[0] as number;
     hasRunOut ||= !Number.isFinite(value);
     return inFormula(value);
   });
@@ -202,8 +203,7 @@ export function plainFormula(entry: Entry, working: Working, textOf: SymbolText)
     bySymbol.set(symbol ?? name, textOf(name, param));
   }
   for (const symbol of Object.keys(entry.unitConstants ?? {})) {
-    const value = working.values.get(symbol);
-    if (typeof value === "number") bySymbol.set(symbol, fullNumber(value));
+    bySymbol.set(symbol, fullNumber(working.values.get(symbol) as number));
   }
   const formula = entry.native ?? singleFormula(working);
   if (symbolsIn(formula).some((symbol) => !bySymbol.has(symbol))) return null;

@@ -96,9 +96,9 @@ function boundsIn(param: NumberParam | NumbersParam, system: System): ReturnType
   return boundsOf(param, param.quantity, system);
 }
 
-/** Whether a blank cell of this range stands for 0 or is left out, whatever the other arguments say. */
+/** Whether a blank cell of this range stands for 0, whatever the other arguments say. */
 function blankCounts(param: NumberParam | NumbersParam): boolean {
-  return param.kind === "numbers" && (param.blanks === "zero" || param.blanks === "left out");
+  return param.kind === "numbers" && param.blanks === "zero";
 }
 
 function takesZero(param: NumberParam | NumbersParam, system: System): boolean {

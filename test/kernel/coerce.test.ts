@@ -21,7 +21,7 @@ function refused(params: Params, ...args: readonly ArgumentInput[]): FunctionErr
 const about = "For tests";
 
 describe("numbers of a range", () => {
-  const numbers = (blanks: "refused" | "zero" | "left out", limits: object = {}): Params => ({
+  const numbers = (blanks: "refused" | "zero", limits: object = {}): Params => ({
     x: { kind: "numbers", quantity: "factor", symbol: "x", blanks, about, ...limits } as Param,
   });
 
@@ -51,24 +51,20 @@ describe("numbers of a range", () => {
     expect(given(numbers("zero", { above: 0 }), [[1, "", null, 0, 2]])).toEqual({ x: [1, 0, 0, 0, 2] });
   });
 
-  test("leave a blank out where it is no reading", () => {
-    expect(given(numbers("left out", { above: 0 }), [[1, "", null, 2]])).toEqual({ x: [1, 2] });
-  });
-
-  test.each(["zero", "left out"] as const)("keep to their limits where a blank is %s", (blanks) => {
-    expect(refused(numbers(blanks, { above: 0 }), [[1, -1]]).message).toBe(
+  test("keep to their limits where a blank is 0", () => {
+    expect(refused(numbers("zero", { above: 0 }), [[1, -1]]).message).toBe(
       "FIXTURE: x is -1 in column 2 of the range; it must be more than 0",
     );
-    expect(refused(numbers(blanks, { atLeast: 5 }), [[7, 3]]).message).toBe(
+    expect(refused(numbers("zero", { atLeast: 5 }), [[7, 3]]).message).toBe(
       "FIXTURE: x is 3 in column 2 of the range; it must be 5 or more",
     );
   });
 
   test("want as many as the function needs", () => {
-    const four = numbers("left out", { fewest: 4 });
-    expect(given(four, [[1, 2, "", 3, 4]])).toEqual({ x: [1, 2, 3, 4] });
-    expect(refused(four, [[1, 2, "", 3]])).toMatchObject({ argument: "x", code: "#VALUE!" });
-    expect(refused(numbers("left out"), [["", null]]).message).toContain("it must have 1 or more");
+    const four = numbers("zero", { fewest: 4 });
+    expect(given(four, [[1, 2, "", 3]])).toEqual({ x: [1, 2, 0, 3] });
+    expect(refused(four, [[1, 2, 3]])).toMatchObject({ argument: "x", code: "#VALUE!" });
+    expect(refused(numbers("refused"), [[]]).message).toContain("it must have 1 or more");
   });
 });
 

@@ -18,6 +18,11 @@ describe("a number in the working has four digits, and one decimal from 1000 on"
     [0.00001234567, "1.235E-5"],
     [4.903e-9, "4.903E-9"],
     [1.5e20, "1.5E20"],
+    [999_999_999_999_999, "999999999999999"],
+    [1e15, "1E15"],
+    [-1e15, "-1E15"],
+    [0.0001, "0.0001"],
+    [1000, "1000"],
     [0.1 + 0.2, "0.3"],
     [100.04, "100"],
   ])("%d is written %s", (number, text) => {
@@ -68,7 +73,8 @@ describe("what stood in a cell, in an error text", () => {
     expect(shownValue(value)).toBe(text);
   });
 
-  test("a long text is cut", () => {
-    expect(shownValue("x".repeat(200)).length).toBeLessThan(60);
+  test("a text is shown whole up to 40 characters, and cut after them", () => {
+    expect(shownValue("x".repeat(40))).toBe(`the text "${"x".repeat(40)}"`);
+    expect(shownValue(`${"x".repeat(40)}y`)).toBe(`the text "${"x".repeat(40)}..."`);
   });
 });

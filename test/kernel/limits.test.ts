@@ -28,6 +28,15 @@ describe("limits in words", () => {
     expect(limitsText({ atLeast: -500, atMost: 9000 }, "length", "us")).toBe("from -1640.42 to 29527.6 (ft)");
   });
 
+  test("say no unit of a count, which has none", () => {
+    expect(limitsText({ atLeast: 1, whole: true }, "count", null)).toBe("a whole number, 1 or more");
+  });
+
+  test("stand as they are written where no system is chosen", () => {
+    expect(limitsText({ atMost: 10 }, "length", null)).toBe("10 or less (ft or m)");
+    expect(boundsOf({ above: -90, below: 60 }, "temperature", null)).toMatchObject({ low: -90, high: 60 });
+  });
+
   test("print a whole limit whole: the last date of a spreadsheet is 2958465", () => {
     expect(limitsText({ atLeast: 367, atMost: 2_958_465 }, "date", null)).toBe("from 367 to 2958465 (date)");
   });

@@ -46,6 +46,29 @@ describe("an exact ratio", () => {
     expect(toNumber(decimal(`${HALFWAY}${"0".repeat(30)}1`))).toBe(1.0000000000000002);
   });
 
+  test("of a small number and one beyond 2^53 is not rounded twice", () => {
+    // 1 / (2^53 + 1) = 2^-53 (1 - 2^-53 + ...): the double below 2^-53 lies 2^-106 below it.
+    expect(toNumber(ratio(1n, 2n ** 53n + 1n))).toBe(2 ** -53 - 2 ** -106);
+    expect(toNumber(ratio(2n ** 53n + 1n, 1n))).toBe(2 ** 53);
+    expect(toNumber(ratio(2n ** 53n + 3n, 1n))).toBe(2 ** 53 + 4);
+  });
+
+  test("of a whole number beyond any remainder is the nearest double", () => {
+    expect(toNumber(decimal(`1${"0".repeat(40)}`))).toBe(1e40);
+    expect(toNumber(decimal("123456789012345678901234567890123"))).toBe(Number("123456789012345678901234567890123"));
+  });
+
+  test("of two numbers far beyond the largest double is the nearest double", () => {
+    const long = `1.${"3".repeat(400)}`;
+    expect(toNumber(decimal(long))).toBe(Number(long));
+    expect(toNumber(ratio(10n ** 400n + 1n, 10n ** 400n))).toBe(1);
+  });
+
+  test("of nothing is 0", () => {
+    expect(ratio(0n, 5n)).toEqual({ over: 0n, under: 1n });
+    expect(toNumber(decimal("0.000"))).toBe(0);
+  });
+
   test("of large numbers keeps every bit that a double holds", () => {
     expect(toNumber(ratio(10n ** 40n, 3n * 10n ** 20n))).toBe(Number("33333333333333333333.333333"));
     expect(toNumber(ratio(3n * 10n ** 20n, 10n ** 40n))).toBe(3e-20);

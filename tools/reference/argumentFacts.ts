@@ -27,7 +27,6 @@ const KINDS: Readonly<Record<Exclude<Param["kind"], undefined>, string>> = {
 const BLANKS = {
   refused: "an empty cell is refused",
   zero: "an empty cell counts as 0",
-  "left out": "an empty cell is left out",
   zeros: "zeros says what an empty cell or a 0 is",
   "by row": "an empty cell is refused, or its row left out where zeros says so",
 } as const;
