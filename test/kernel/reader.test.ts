@@ -1,19 +1,10 @@
 /** What the fast way of reading must not let pass, and what surrounds a calculation. */
-import { evaluate, FunctionError } from "../../src/kernel";
+import { evaluate } from "../../src/kernel";
 import type { ArgumentInput, Entry, Param, Params } from "../../src/kernel";
+import { refusal } from "../rig/calls";
 import { fixtureWith } from "../rig/fixtureWith";
 
 const about = "For tests";
-
-function refusal(call: () => unknown): FunctionError {
-  try {
-    call();
-  } catch (error) {
-    if (error instanceof FunctionError) return error;
-    throw error;
-  }
-  throw new Error("nothing was refused");
-}
 
 /** A function that answers with the value of its parameter `x` as it was read. */
 function giving(x: Param): Entry {
@@ -31,9 +22,7 @@ describe("a number between its limits", () => {
 
   test("is refused where it must be whole and is not", () => {
     expect(evaluate(giving(count), [3])).toBe(3);
-    expect(refusal(() => evaluate(giving(count), [2.5])).message).toBe(
-      "FIXTURE: x is 2.5; it must be a whole number, from 1 to 100",
-    );
+    expect(refusal(giving(count), [2.5]).message).toBe("FIXTURE: x is 2.5; it must be a whole number, from 1 to 100");
   });
 
   test("is whole days where it is a date", () => {
@@ -41,8 +30,8 @@ describe("a number between its limits", () => {
   });
 
   test("is refused at an open limit, taken at a closed one", () => {
-    expect(refusal(() => evaluate(giving(factor), [10])).argument).toBe("x");
-    expect(refusal(() => evaluate(giving(factor), [0])).argument).toBe("x");
+    expect(refusal(giving(factor), [10]).argument).toBe("x");
+    expect(refusal(giving(factor), [0]).argument).toBe("x");
     const closed: Param = { quantity: "factor", symbol: "f", atLeast: 0, atMost: 10, about };
     expect([evaluate(giving(closed), [0]), evaluate(giving(closed), [10])]).toEqual([0, 10]);
   });
@@ -60,7 +49,7 @@ describe("an error of two arguments together", () => {
     );
 
   test("is a wrong input that names its argument and value", () => {
-    expect(refusal(() => evaluate(entry("refuse"), [7]))).toMatchObject({
+    expect(refusal(entry("refuse"), [7])).toMatchObject({
       code: "#VALUE!",
       kind: "input",
       argument: "x",
@@ -69,10 +58,10 @@ describe("an error of two arguments together", () => {
   });
 
   test("or a right question without an answer, with its argument where it names one", () => {
-    const whole = refusal(() => evaluate(entry("noAnswer"), [7]));
+    const whole = refusal(entry("noAnswer"), [7]);
     expect(whole).toMatchObject({ code: "#N/A", kind: "no answer", message: "FIXTURE: none fits" });
     expect(whole.argument).toBeNull();
-    expect(refusal(() => evaluate(entry("noAnswer", "x"), [7])).argument).toBe("x");
+    expect(refusal(entry("noAnswer", "x"), [7]).argument).toBe("x");
   });
 });
 
@@ -113,14 +102,10 @@ describe("columns that share the word zeros", () => {
   test("of unequal length are refused with both lengths, texts among them", () => {
     const names: Param = { kind: "texts", about };
     const entry = fixtureWith({ a: names, b: column("refused") });
-    expect(refusal(() => evaluate(entry, [[["x"], ["y"]], second])).message).toBe(
-      "FIXTURE: b has 3 cells; it must have 2, as a has",
-    );
+    expect(refusal(entry, [[["x"], ["y"]], second]).message).toBe("FIXTURE: b has 3 cells; it must have 2, as a has");
     const faulty: Param = { kind: "column", quantity: "factor", symbol: "x", blanks: "refused", about };
     const other = fixtureWith({ a: faulty, b: faulty });
-    expect(refusal(() => evaluate(other, [[[1]], second])).message).toBe(
-      "FIXTURE: b has 3 cells; it must have 1, as a has",
-    );
+    expect(refusal(other, [[[1]], second]).message).toBe("FIXTURE: b has 3 cells; it must have 1, as a has");
   });
 
   test("readings that are no columns may have any size beside them", () => {

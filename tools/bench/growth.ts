@@ -1,15 +1,11 @@
 /** Part 2: how time and memory grow with the rows of a range. */
 import { spawn } from "node:child_process";
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
-import type { ArgumentInput } from "../../src/kernel";
+import { builtLibrary, type Call } from "./builtLibrary";
 import { compare, type Comparison } from "./measure";
 import type { BenchLine, RunPart } from "./part";
 import { tables, type TableCase } from "./tables";
 
-type Call = (name: string, args: readonly ArgumentInput[]) => unknown;
-
-const LIBRARY = join(__dirname, "../../dist/library.mjs");
 const AT_MOST_GROWTH = 1.3;
 const AT_MOST_BARE = 1.5;
 /** Rows that a round works through at least, so that small tables are timed as long as large ones. */
@@ -92,7 +88,7 @@ function growthOfMemory(all: readonly Measured[]): string {
 }
 
 export const growthPart: RunPart = async () => {
-  const { call } = (await import(pathToFileURL(LIBRARY).href)) as { call: Call };
+  const { call } = await builtLibrary();
   const lines: BenchLine[] = [];
   for (const table of tables) {
     const all: Measured[] = [];

@@ -1,18 +1,15 @@
 /** Part 1: what checking the arguments costs, in plain JavaScript and in the host's own runtime. */
 import { join } from "node:path";
-import { pathToFileURL } from "node:url";
 import { call } from "../../src/functions/call";
 import type { ArgumentInput } from "../../src/kernel";
 import { openOfficialHost, type OfficialHost } from "../../test/rig/officialRuntime";
 import { penmanMonteith, runMinutes } from "./bare";
+import { builtLibrary, DIST, type BuiltLibrary, type Call } from "./builtLibrary";
 import { writeIdentityBundle, writeOurBundle } from "./identity";
 import { compare, compareTimed, type Comparison } from "./measure";
 import type { BenchLine, RunPart } from "./part";
 import { runMinutesCalls, stationCalls, type StationCall } from "./samples";
 
-type Call = (name: string, args: readonly ArgumentInput[]) => unknown;
-
-const DIST = join(__dirname, "../../dist");
 const CALLS = 2000;
 const ROUNDS = 101;
 const CELLS = 20_000;
@@ -46,13 +43,8 @@ function line(what: string, { ours, against, ratio, quarters }: Comparison, coun
 }
 
 /** Every function is called once and more before anything is timed, as in a workbook that uses several. */
-function callAllExamples(library: { call: Call; catalogue: readonly Example[] }): void {
+function callAllExamples(library: BuiltLibrary): void {
   for (const { name, examples } of library.catalogue) for (const { args } of examples) library.call(name, args);
-}
-
-interface Example {
-  readonly name: string;
-  readonly examples: readonly { readonly args: readonly ArgumentInput[] }[];
 }
 
 function againstBare(from: string, callIt: Call): BenchLine[] {
@@ -116,10 +108,7 @@ async function againstIdentity(): Promise<BenchLine[]> {
 }
 
 export const validationPart: RunPart = async () => {
-  const library = (await import(pathToFileURL(join(DIST, "library.mjs")).href)) as {
-    call: Call;
-    catalogue: readonly Example[];
-  };
+  const library = await builtLibrary();
   callAllExamples(library);
   callAllExamples({ call, catalogue: library.catalogue });
   return {

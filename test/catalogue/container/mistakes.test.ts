@@ -1,6 +1,6 @@
 /** What the known mistakes of the container group come to, by their words and the formulas of the functions. */
-import { catalogue } from "../../../src/functions/catalogue";
-import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
+import type { MistakeRow } from "../../rig/mistakeTable";
+import { expectMistakesOfGroup } from "../../rig/mistakesOfGroup";
 
 const { PI } = Math;
 /** A gallon of water weighs this many pounds: 3.785411784 L, 0.45359237 kg to the pound. */
@@ -157,9 +157,4 @@ const MISTAKES: Readonly<Record<string, readonly MistakeRow[]>> = {
   ],
 };
 
-test("every function of the group that names mistakes has its table", () => {
-  const named = catalogue.filter(({ group, mistakes }) => group === "Container and substrate" && mistakes.length > 0);
-  expect(named.map(({ name }) => name).sort()).toEqual(Object.keys(MISTAKES).sort());
-});
-
-for (const [name, rows] of Object.entries(MISTAKES)) expectMistakes(name, rows);
+expectMistakesOfGroup("Container and substrate", MISTAKES);

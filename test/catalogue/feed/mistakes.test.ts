@@ -1,10 +1,9 @@
 /** What each slip of feeds and water quality gives, by the published formula with the slip put into it by hand. */
-import { catalogue } from "../../../src/functions/catalogue";
 import { evaluate } from "../../../src/kernel";
 import { answerOf, entryOf, refusalOf, stepsOf } from "../../rig/calls";
 import { expectClose } from "../../rig/closeness";
-import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
-import { expectNoMistake } from "../../rig/noMistake";
+import { expectNoMistake, type MistakeRow } from "../../rig/mistakeTable";
+import { expectMistakesOfGroup } from "../../rig/mistakesOfGroup";
 
 const { sqrt } = Math;
 /** In litres: 231 cubic inches of 16.387064 mL. */
@@ -227,12 +226,7 @@ const TABLES: Readonly<Record<string, readonly MistakeRow[]>> = {
   ],
 };
 
-for (const [name, rows] of Object.entries(TABLES)) expectMistakes(name, rows);
-
-test("every function of the group that names mistakes has a table", () => {
-  const named = catalogue.filter(({ group, mistakes }) => group === "Feed and water quality" && mistakes.length > 0);
-  expect(Object.keys(TABLES).sort()).toEqual(named.map(({ name }) => name).sort());
-});
+expectMistakesOfGroup("Feed and water quality", TABLES);
 
 expectNoMistake("ACID_NORMALITY", [
   [

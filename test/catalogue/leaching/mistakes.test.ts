@@ -1,6 +1,6 @@
 /** What the known mistakes of the leaching group come to, by their words and the formulas of the functions. */
-import { catalogue } from "../../../src/functions/catalogue";
-import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
+import type { MistakeRow } from "../../rig/mistakeTable";
+import { expectMistakesOfGroup } from "../../rig/mistakesOfGroup";
 
 /** A gallon of 231 in3 in litres, and a pound in kilograms. */
 const GALLON = 3.785411784;
@@ -63,9 +63,4 @@ const MISTAKES: Readonly<Record<string, readonly MistakeRow[]>> = {
   ],
 };
 
-test("every function of the group that names mistakes has its table", () => {
-  const named = catalogue.filter(({ group, mistakes }) => group === "Leaching" && mistakes.length > 0);
-  expect(named.map(({ name }) => name).sort()).toEqual(Object.keys(MISTAKES).sort());
-});
-
-for (const [name, rows] of Object.entries(MISTAKES)) expectMistakes(name, rows);
+expectMistakesOfGroup("Leaching", MISTAKES);

@@ -1,9 +1,8 @@
 /** What each slip of costs and payback gives, by the published formula with the slip put into it by hand. */
-import { catalogue } from "../../../src/functions/catalogue";
 import { answerOf, refusalOf, tableOf } from "../../rig/calls";
 import { expectClose } from "../../rig/closeness";
-import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
-import { expectNoMistake } from "../../rig/noMistake";
+import { expectNoMistake, type MistakeRow } from "../../rig/mistakeTable";
+import { expectMistakesOfGroup } from "../../rig/mistakesOfGroup";
 
 /** In litres. */
 const GALLON = 3.785411784;
@@ -93,12 +92,7 @@ const TABLES: Readonly<Record<string, readonly MistakeRow[]>> = {
   ],
 };
 
-for (const [name, rows] of Object.entries(TABLES)) expectMistakes(name, rows);
-
-test("every function of the group that names mistakes has a table", () => {
-  const named = catalogue.filter(({ group, mistakes }) => group === "Money" && mistakes.length > 0);
-  expect(Object.keys(TABLES).sort()).toEqual(named.map(({ name }) => name).sort());
-});
+expectMistakesOfGroup("Money", TABLES);
 
 expectNoMistake("COST_PER_SALEABLE_PLANT", [
   ["The part that is sold was taken for the loss", { ...CROP, loss_fraction: 0 }],

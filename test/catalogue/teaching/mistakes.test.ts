@@ -1,7 +1,6 @@
 /** What each slip of a converted unit gives, by the definitions of the units with the slip put in by hand. */
-import { catalogue } from "../../../src/functions/catalogue";
-import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
-import { expectNoMistake } from "../../rig/noMistake";
+import { expectNoMistake, type MistakeRow } from "../../rig/mistakeTable";
+import { expectMistakesOfGroup } from "../../rig/mistakesOfGroup";
 
 const GALLON = 3.785411784;
 const IMPERIAL_GALLON = 4.54609;
@@ -24,12 +23,7 @@ const TABLES: Readonly<Record<string, readonly MistakeRow[]>> = {
   ],
 };
 
-for (const [name, rows] of Object.entries(TABLES)) expectMistakes(name, rows);
-
-test("every function of the group that names mistakes has a table", () => {
-  const named = catalogue.filter(({ group, mistakes }) => group === "Teaching and audit" && mistakes.length > 0);
-  expect(Object.keys(TABLES).sort()).toEqual(named.map(({ name }) => name).sort());
-});
+expectMistakesOfGroup("Teaching and audit", TABLES);
 
 test("the two gallons of the table are a fifth apart: 277.42 and 231 cubic inches", () => {
   expect(IMPERIAL_GALLON / GALLON).toBeCloseTo(277.42 / 231, 4);

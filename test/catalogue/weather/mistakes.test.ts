@@ -1,6 +1,6 @@
 /** What the known mistakes of the weather group come to, by their words and the formulas of the functions. */
-import { catalogue } from "../../../src/functions/catalogue";
-import { expectMistakes, type MistakeRow } from "../../rig/mistakeTable";
+import type { MistakeRow } from "../../rig/mistakeTable";
+import { expectMistakesOfGroup } from "../../rig/mistakesOfGroup";
 import { serialOfDay } from "../../rig/serialNumber";
 import { saturation } from "../../rig/stationDay";
 
@@ -320,9 +320,4 @@ const MISTAKES: Readonly<Record<string, readonly MistakeRow[]>> = {
   ],
 };
 
-test("every function of the group that names mistakes has its table", () => {
-  const named = catalogue.filter(({ group, mistakes }) => group === "Weather and demand" && mistakes.length > 0);
-  expect(named.map(({ name }) => name).sort()).toEqual(Object.keys(MISTAKES).sort());
-});
-
-for (const [name, rows] of Object.entries(MISTAKES)) expectMistakes(name, rows);
+expectMistakesOfGroup("Weather and demand", MISTAKES);
