@@ -73,6 +73,7 @@ module.exports = class CheckValues {
     if (WRITE) writeFileSync(PAGE, page);
     else if (!existsSync(PAGE) || readFileSync(PAGE, "utf8") !== page) {
       this.stale = new Error("docs/check-values.md is stale: run `npm run check-values`");
+      console.error(this.stale.message);
     }
   }
 
