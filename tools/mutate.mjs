@@ -25,13 +25,10 @@ const FOLDERS = [
   "teaching",
 ];
 
-/** Mutants of the catalogue are mostly data, which the compiler judges in batches; each of the kernel it would judge alone. */
 const RUNS = {
-  kernel: { mutate: ["src/kernel/**/*.ts", "!src/kernel/sources.ts"], checkers: [] },
-  common: { mutate: [`${CATALOGUE}/*.ts`, "!**/questions.ts"], checkers: ["typescript"] },
-  ...Object.fromEntries(
-    FOLDERS.map((folder) => [folder, { mutate: [`${CATALOGUE}/${folder}/*.ts`], checkers: ["typescript"] }]),
-  ),
+  kernel: { mutate: ["src/kernel/**/*.ts", "!src/kernel/sources.ts"] },
+  common: { mutate: [`${CATALOGUE}/*.ts`, "!**/questions.ts"] },
+  ...Object.fromEntries(FOLDERS.map((folder) => [folder, { mutate: [`${CATALOGUE}/${folder}/*.ts`] }])),
 };
 
 const reportOf = (name) => fileURLToPath(new URL(`../reports/mutation-${name}.json`, import.meta.url));

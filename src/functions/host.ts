@@ -76,9 +76,12 @@ function cellInput(value: unknown): CellInput {
   return typeof basic === "number" || typeof basic === "string" || typeof basic === "boolean" ? basic : null;
 }
 
+/** A block of one cell is that cell: nearly every argument is one, and a single value is what is read the quickest. */
 function argumentInput(value: unknown): ArgumentInput {
   if (!Array.isArray(value)) return cellInput(value);
   const rows = value as readonly unknown[];
+  const [first] = rows;
+  if (rows.length === 1 && Array.isArray(first) && first.length === 1) return cellInput(first[0]);
   return rows.map((row) => (Array.isArray(row) ? row.map(cellInput) : [cellInput(row)]));
 }
 

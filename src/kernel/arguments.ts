@@ -58,16 +58,23 @@ function zerosWordOf({ zerosIndex, none }: Prepared, args: readonly ArgumentInpu
 
 /** The values of all arguments; the arguments themselves where none of them had to be changed. */
 function valuesOf(
-  { takers, above, below }: Reader,
+  { takers, above, below, wholeOnly }: Reader,
   inputs: readonly ArgumentInput[],
   zeros: ZerosWord | null,
 ): readonly unknown[] {
   let changed: unknown[] | null = null;
   for (let index = 0; index < takers.length; index += 1) {
     const input = inputs[index];
-    if (typeof input === "number" && input > (above[index] as number) && input < (below[index] as number)) continue;
+    if (
+      typeof input === "number" &&
+      input > (above[index] as number) &&
+      input < (below[index] as number) &&
+      (wholeOnly[index] === 0 || Number.isInteger(input))
+    ) {
+      continue;
+    }
     const value = (takers[index] as TakeArgument)(input, zeros);
-    if (value === input) continue;
+    if (value === input || (value === null && input === undefined)) continue;
     changed ??= [...inputs];
     changed[index] = value;
   }

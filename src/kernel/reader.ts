@@ -44,6 +44,8 @@ export interface Reader {
   /** A number between these two is taken as it is, without its taker; NaN, which nothing passes, where none is. */
   readonly above: Float64Array;
   readonly below: Float64Array;
+  /** 1 where that holds for whole numbers only. */
+  readonly wholeOnly: Uint8Array;
   readonly around: Around<string, string>;
   /** Whether the function has the word `zeros`. */
   readonly asksZeros: boolean;
@@ -138,19 +140,24 @@ function takerOf(entry: Entry, name: string, param: Param, system: UnitSystem | 
   }
 }
 
-/** Whether any number within the limits is the value: not where it must be whole, nor of a date, whose whole part is. */
-function isTakenAsItIs(param: Param): param is NumberParam {
-  return param.kind === undefined && param.whole !== true && param.quantity !== "date";
+function isNumber(param: Param): param is NumberParam {
+  return param.kind === undefined;
+}
+
+/** Whether only a whole number is the value as it is: another is refused, or of a date the whole part taken. */
+function isWholeOnly(param: Param): boolean {
+  return isNumber(param) && (param.whole === true || param.quantity === "date");
 }
 
 function readerOf(entry: Entry, system: UnitSystem | null): Reader {
   const params = Object.entries(entry.params);
-  const bounds = params.map(([, param]) => (isTakenAsItIs(param) ? boundsIn(param, system) : null));
+  const bounds = params.map(([, param]) => (isNumber(param) ? boundsIn(param, system) : null));
   return {
     system,
     takers: params.map(([name, param]) => takerOf(entry, name, param, system)),
     above: Float64Array.from(bounds, (limits) => limits?.low ?? NaN),
     below: Float64Array.from(bounds, (limits) => limits?.high ?? NaN),
+    wholeOnly: Uint8Array.from(params, ([, param]) => (isWholeOnly(param) ? 1 : 0)),
     around: aroundOf(entry, system ?? "none"),
     asksZeros: "zeros" in entry.params,
     silent: silentShowFor(system),
@@ -163,7 +170,7 @@ function asksZeros(param: NumbersParam): boolean {
 
 /**
  * The values of a call under their names. They stand in a list that the names look into: to set eleven properties by
- * name takes half as long as all of Penman-Monteith.
+ * name takes half as long as all of Penman-Monteith. What was left out is null there as well.
  */
 function namedValues(names: readonly string[]): Prepared["Named"] {
   class Named {
@@ -172,7 +179,7 @@ function namedValues(names: readonly string[]): Prepared["Named"] {
   names.forEach((name, index) => {
     Object.defineProperty(Named.prototype, name, {
       get(this: Named) {
-        return this.inOrder[index];
+        return this.inOrder[index] ?? null;
       },
     });
   });

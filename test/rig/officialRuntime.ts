@@ -215,12 +215,12 @@ function readCellError({ basicValue, message }: WireError): HostCellError {
   return message === undefined ? { error: basicValue } : { error: basicValue, message };
 }
 
-/** Waits up to this long only spread traffic over a slow bridge; longer ones guard the loading of files. */
-const LONGEST_PACING_WAIT = 1000;
+/** Waits up to this long only spread traffic over a slow bridge, twice the last flush each; longer ones guard the loading of files. */
+const LONGEST_PACING_WAIT = 8000;
 
 /**
  * Timers handed to the vm. The runtime waits 50 ms before a flush and half a
- * second between two; a test need not, so those waits shrink to 1 ms. The guards
+ * second or more between two; a test need not, so those waits shrink to 1 ms. The guards
  * never go off: they would report host files missing that nobody asked to load,
  * by an exception outside every test.
  */

@@ -1,8 +1,8 @@
 /** Loads test files in this process, again and again; what comes from node_modules is loaded once. */
 const processes = require("node:child_process");
-const { readdirSync, readFileSync } = require("node:fs");
+const { readdirSync, readFileSync, statSync } = require("node:fs");
 const Module = require("node:module");
-const { join, sep } = require("node:path");
+const { dirname, join, resolve, sep } = require("node:path");
 const ts = require("typescript");
 const { collector } = require("./jestWords.cjs");
 
@@ -49,9 +49,9 @@ const LEFT_OUT_FILES = [
 const LEFT_OUT_TESTS = /IronCalc|^times and sizes|^a class of 200|in another engine|100,000/;
 
 /** Quick to load, and they look at every entry: nearly all mutants of what is worked out on loading fall here. */
+const EVERY_ENTRY = ["test/catalogue/examples.test.ts", "test/catalogue/editor.test.ts"];
 const FIRST = [
-  "test/catalogue/examples.test.ts",
-  "test/catalogue/editor.test.ts",
+  ...EVERY_ENTRY,
   "test/kernel/units.test.ts",
   "test/kernel/coerce.test.ts",
   "test/kernel/errors.test.ts",
@@ -77,26 +77,77 @@ const all = [...testsIn("test/kernel"), ...BROAD, ...testsIn("test/catalogue"), 
 const REST = [...new Set(all)].filter((file) => ![...FIRST, ...LEFT_OUT_FILES].includes(file));
 for (const file of LAST) REST.push(...REST.splice(REST.indexOf(file), 1));
 
-function forget() {
-  for (const file of Object.keys(require.cache)) {
-    if (file.startsWith(ROOT) && !file.includes(LIBRARIES) && !file.startsWith(__dirname)) delete require.cache[file];
+const ENDINGS = ["", ".ts", ".tsx", `${sep}index.ts`];
+
+/** The project's own files that a file imports. */
+function importsOf(file) {
+  if (!/\.tsx?$/.test(file)) return [];
+  return ts
+    .preProcessFile(readFileSync(file, "utf8"), true, true)
+    .importedFiles.filter(({ fileName }) => fileName.startsWith("."))
+    .flatMap(({ fileName }) => {
+      const path = resolve(dirname(file), fileName);
+      return ENDINGS.map((ending) => path + ending).filter((each) => statSync(each, { throwIfNoEntry: false })?.isFile());
+    });
+}
+
+const importersOf = new Map();
+const noted = new Set();
+
+/** Notes once who imports a file that is loaded. */
+function noteImports(file) {
+  if (noted.has(file)) return;
+  noted.add(file);
+  for (const imported of importsOf(file)) {
+    if (!importersOf.has(imported)) importersOf.set(imported, []);
+    importersOf.get(imported).push(file);
   }
 }
 
-/** The tests of these files, everything of the project loaded anew. */
-function load(files) {
-  forget();
+function ownLoaded() {
+  return Object.keys(require.cache).filter(
+    (file) => file.startsWith(ROOT) && !file.includes(LIBRARIES) && !file.startsWith(__dirname),
+  );
+}
+
+/** A file and all that came to be with it: those that import it, and those that import them. */
+function withImporters(file) {
+  ownLoaded().forEach(noteImports);
+  const found = new Set([file]);
+  for (const each of found) for (const importer of importersOf.get(each) ?? []) found.add(importer);
+  return found;
+}
+
+let lastChanged = null;
+
+/** Forgets what a change of a file reaches, what the change before it reached, and all files of tests. */
+function forget(changed) {
+  const reached = new Set();
+  for (const file of [changed, lastChanged]) if (file !== null) for (const each of withImporters(file)) reached.add(each);
+  for (const file of ownLoaded()) if (reached.has(file) || file.endsWith(".test.ts")) delete require.cache[file];
+  lastChanged = changed;
+}
+
+/** The tests of these files, loaded anew with all that a changed file reaches. */
+function load(files, changed = null) {
+  forget(changed);
   const { tests, words } = collector(LEFT_OUT_TESTS);
   Object.assign(globalThis, words);
   for (const file of files) require(join(ROOT, file));
   return tests;
 }
 
-/** Beside those that look at every entry, the tests of a source file's own group or of the kernel. */
-function ownTests(sourceFile) {
-  const group = /catalogue[\\/](\w+)[\\/]/.exec(sourceFile)?.[1];
-  const folder = group === undefined ? "test/kernel/" : `test/catalogue/${group}/`;
-  return REST.filter((file) => file.startsWith(folder) || BROAD.includes(file));
+/**
+ * Who is asked about a mutant that acts on loading, one list after the other: those that look at every entry, then the
+ * tests of the source file's own group, or of the kernel.
+ */
+function askedOnLoading(sourceFile) {
+  const inCatalogue = /catalogue[\\/](\w+[\\/])?/.exec(sourceFile);
+  if (inCatalogue === null) return [FIRST, REST.filter((file) => file.startsWith("test/kernel/") || BROAD.includes(file))];
+  const [, group = ""] = inCatalogue;
+  const folder = `test/catalogue/${group.replace("\\", "/")}`;
+  const own = REST.filter((file) => file.startsWith(folder) || BROAD.includes(file));
+  return [EVERY_ENTRY, own.filter((file) => !LAST.includes(file))];
 }
 
-module.exports = { FIRST, REST, load, ownTests };
+module.exports = { FIRST, REST, load, askedOnLoading };

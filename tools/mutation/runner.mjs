@@ -1,7 +1,7 @@
 /**
  * Judges mutants in one warm process. A mutant of code that runs when a test runs is switched on in what is loaded, and
- * only the tests that reach it are run. One that acts while files are loaded needs them anew: first the few test files
- * that look at every entry, then those of its own group where the first let it live.
+ * only the tests that reach it are run. One that acts while files are loaded needs what imports its file anew: first the
+ * test files that look at every entry, then those of its own group where the first let it live.
  */
 import { createRequire } from "node:module";
 import { pathToFileURL } from "node:url";
@@ -36,15 +36,16 @@ class WarmRunner {
 
   async init() {
     const require = createRequire(pathToFileURL(`${process.cwd()}/tools/mutation/`));
-    const { FIRST, REST, load, ownTests } = require("./load.cjs");
-    Object.assign(this, { first: FIRST, rest: REST, load, ownTests, runTests: require("./jestWords.cjs").runTests });
+    const { FIRST, REST, load, askedOnLoading } = require("./load.cjs");
+    Object.assign(this, { all: [...FIRST, ...REST], load, askedOnLoading });
+    this.runTests = require("./jestWords.cjs").runTests;
   }
 
   /** All tests with no mutant at work while they are loaded. */
   #loaded() {
     if (this.#tests === null) {
       this.context.activeMutant = undefined;
-      this.#tests = this.load([...this.first, ...this.rest]);
+      this.#tests = this.load(this.all);
     }
     return this.#tests;
   }
@@ -85,12 +86,12 @@ class WarmRunner {
   }
 
   async #judgeLoading(mutant, sourceFile) {
-    const stages = [this.first, this.ownTests(sourceFile)];
+    const stages = this.askedOnLoading(sourceFile);
     for (const files of stages) {
       let tests;
       try {
         this.context.activeMutant = mutant;
-        tests = this.load(files);
+        tests = this.load(files, sourceFile);
       } catch (error) {
         const failed = { id: files[0], name: files[0], timeSpentMs: 0, status: TestStatus.Failed };
         return { status: DryRunStatus.Complete, tests: [{ ...failed, failureMessage: `On loading: ${error}` }] };
@@ -103,12 +104,11 @@ class WarmRunner {
     }
   }
 
-  async mutantRun({ activeMutant, testFilter, hitLimit, mutantActivation }) {
+  async mutantRun({ activeMutant, sandboxFileName, testFilter, hitLimit, mutantActivation }) {
     this.context.hitLimit = hitLimit;
     this.context.hitCount = hitLimit === undefined ? undefined : 0;
-    if (mutantActivation === "static" || KEPT.test(activeMutant.fileName)) {
-      this.#tests = null;
-      return toMutantRunResult(await this.#judgeLoading(activeMutant.id, activeMutant.fileName));
+    if (mutantActivation === "static" || KEPT.test(sandboxFileName)) {
+      return toMutantRunResult(await this.#judgeLoading(activeMutant.id, sandboxFileName));
     }
     const tests = this.#loaded();
     const wanted = new Set(testFilter);
