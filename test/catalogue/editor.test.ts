@@ -1,5 +1,6 @@
 import { catalogue } from "../../src/functions/catalogue";
-import { evaluate, GROUPS, isOptional, sources, symbolsIn, work, isRepeating } from "../../src/kernel";
+import { evaluate, GROUPS, isOptional, isRepeating, isScalar, isTable, sources, symbolsIn, work } from "../../src/kernel";
+import { quantities } from "../../src/kernel/units";
 import type { Citation, Entry, Param, ScalarResult } from "../../src/kernel";
 import { catalogueExamples, scalarExamples } from "../rig/catalogueExamples";
 import { relativeDifference } from "../rig/closeness";
@@ -142,7 +143,29 @@ describe.each(byName)("$name", ({ entry }) => {
     }
   });
 
+  test("has symbols that a formula can carry", () => {
+    const { result } = entry;
+    const symbols = params.flatMap(([, param]) => ("symbol" in param ? [param.symbol] : []));
+    for (const symbol of [...symbols, ...(isScalar(result) ? [result.symbol] : [])]) {
+      expect(symbolsIn(symbol)).toEqual([symbol]);
+    }
+  });
+
+  test("names the columns of a table, each with a known quantity; a header shows the names", () => {
+    const { result } = entry;
+    if (!isTable(result)) return;
+    for (const { name, quantity } of result.table) {
+      expect(name).not.toBe("");
+      expect(["text", ...Object.keys(quantities)]).toContain(quantity);
+    }
+    const names = result.table.map(({ name }) => name);
+    for (const { gives } of examples) {
+      expect(JSON.stringify((gives as unknown[][])[0]) === JSON.stringify(names)).toBe(result.header);
+    }
+  });
+
   test("sends the reader on to functions of the contract, and not to itself", () => {
+    expect(entry.seeAlso.length).toBeGreaterThan(0);
     expect(entry.seeAlso.filter((name) => !contractNames.includes(name) || name === entry.name)).toEqual([]);
   });
 

@@ -65,6 +65,8 @@ function literal(value: number): string {
 interface StepCheck {
   readonly title: string;
   readonly step: Step;
+  /** The same step of the same call, worked when the test runs. */
+  readonly again: () => Step | undefined;
   readonly answerAt: number;
 }
 
@@ -72,12 +74,13 @@ function stepChecks(sheet: FormulaSheet, { title, entry, args }: CatalogueExampl
   const working = work(entry, args);
   const texts = knownTexts(sheet, working);
   const checks: StepCheck[] = [];
-  for (const step of working.steps) {
+  for (const [index, step] of working.steps.entries()) {
     if (step.formula !== "") {
       const formula = `=${replaceSymbols(step.formula, (symbol) => texts.get(symbol) ?? symbol)}`;
       checks.push({
         title: `${title}: ${step.symbol} = ${step.formula}`,
         step,
+        again: () => work(entry, args).steps[index],
         answerAt: sheet.formula(formula),
       });
     }
@@ -106,8 +109,9 @@ describe("every recorded step is what a spreadsheet makes of its formula", () =>
   const checks = catalogueExamples.flatMap((example) => stepChecks(sheet, example));
   const values = sheet.inHyperFormula();
 
-  test.each(checks)("$title", ({ step, answerAt }) => {
+  test.each(checks)("$title", ({ step, again, answerAt }) => {
     expectClose(values[answerAt], step.value, STEP_CLOSENESS, STEP_CLOSENESS);
+    expect(again()).toEqual(step);
   });
 
   test("every example records a step with a formula", () => {
@@ -127,10 +131,11 @@ describe("so is every step of random calls within the limits", () => {
 
   test.each(checked)("$name", ({ checks }) => {
     expect(checks.length).toBeGreaterThan(0);
-    for (const { title, step, answerAt } of checks) {
+    for (const { title, step, again, answerAt } of checks) {
       const value = values[answerAt];
       if (!isClose(value, step.value, RANDOM_STEP_CLOSENESS))
         throw new Error(`${title}: ${value}, recorded ${step.value}`);
+      expect(again()).toEqual(step);
     }
   });
 });
@@ -154,6 +159,8 @@ interface PlainCheck {
   readonly name: string;
   readonly answer: CellAnswer;
   readonly formula: string;
+  /** Formula and answer of the same call, worked when the test runs. */
+  readonly again: () => { readonly formula: string | null; readonly answer: unknown };
   readonly answerAt: number;
 }
 
@@ -161,13 +168,23 @@ function plainCheck(sheet: FormulaSheet, { title, entry, args }: CatalogueExampl
   const working = work(entry, args);
   if (Array.isArray(working.answer)) return [];
   const cells = argumentCells(sheet, entry, args);
-  const formula = plainFormula(entry, working, (name) => cells.get(name) ?? name);
+  const formulaOf = (worked: Working): string | null => plainFormula(entry, worked, (name) => cells.get(name) ?? name);
+  const formula = formulaOf(working);
   if (formula === null) return [];
-  return [{ title, name: entry.name, answer: working.answer as CellAnswer, formula, answerAt: sheet.formula(formula) }];
+  const answer = working.answer as CellAnswer;
+  const again = (): ReturnType<PlainCheck["again"]> => {
+    const worked = work(entry, args);
+    return { formula: formulaOf(worked), answer: worked.answer };
+  };
+  return [{ title, name: entry.name, answer, formula, again, answerAt: sheet.formula(formula) }];
 }
 
 function isSame(value: number | string | undefined, answer: CellAnswer): boolean {
   return typeof answer === "number" ? isClose(value, answer, PLAIN_CLOSENESS) : value === answer;
+}
+
+function expectSameAgain({ formula, answer, again }: PlainCheck): void {
+  expect(again()).toEqual({ formula, answer });
 }
 
 function expectSame(
@@ -196,11 +213,13 @@ describe("the plain-spreadsheet equivalent gives the same in two engines", () =>
 
   test.each(checks)("$title", (check) => {
     for (const engine of enginesFor(check)) expectSame(engine, check, values[engine][check.answerAt], check.answer);
+    expectSameAgain(check);
   });
 
   test.each(randomPlain)("of random calls within the limits: $name", ({ plain }) => {
     for (const check of plain) {
       for (const engine of enginesFor(check)) expectSame(engine, check, values[engine][check.answerAt], check.answer);
+      expectSameAgain(check);
     }
   });
 
