@@ -2,8 +2,10 @@
 module.exports = {
   testEnvironment: "node",
   testMatch: ["<rootDir>/test/**/*.test.ts"],
-  // Every starter file taken apart and worked anew: they run beside LibreOffice, in `npm run test:office`.
+  // What takes long of the starters runs beside LibreOffice, in `npm run test:office`.
   testPathIgnorePatterns: [
+    "<rootDir>/test/workbooks/starterLimits.test.ts",
+    "<rootDir>/test/workbooks/classExerciseUse.test.ts",
     "<rootDir>/test/starters/everyStarter.test.ts",
     "<rootDir>/test/sheet/xlsx/everyStarter.test.ts",
   ],

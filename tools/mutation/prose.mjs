@@ -106,7 +106,9 @@ function proseConstants() {
   const isOnlyProse = (name, asked = new Set()) => {
     if (asked.has(name) || !holding.has(name)) return false;
     const uses = goals.get(name) ?? [];
-    return uses.length > 0 && uses.every(({ isProse, into }) => isProse ?? isOnlyProse(into, new Set([...asked, name])));
+    return (
+      uses.length > 0 && uses.every(({ isProse, into }) => isProse ?? isOnlyProse(into, new Set([...asked, name])))
+    );
   };
   return new Set([...holding].filter((name) => isOnlyProse(name)));
 }

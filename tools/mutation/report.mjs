@@ -58,12 +58,20 @@ function survivorLine(mutant) {
   return `- ${fileName.replace(/^src\//, "")}:${location.start.line} ${mutatorName}: \`${textAt(mutant)}\` as \`${by}\``;
 }
 
-/** What a run wrote by hand between the marks stays. */
-const READ = ["<!-- read by a person: begin -->", "<!-- read by a person: end -->"];
+const marksOf = (name) => [`<!-- ${name}: begin -->`, `<!-- ${name}: end -->`];
 
-function handWritten(before) {
-  const [begin, end] = READ.map((mark) => before.indexOf(mark));
-  return begin < 0 ? `${READ[0]}\n\n${READ[1]}` : before.slice(begin, end + READ[1].length);
+/** What stands between two marks stays: what a person wrote, and the runs in a row. */
+function kept(before, name) {
+  const marks = marksOf(name);
+  const [begin, end] = marks.map((mark) => before.indexOf(mark));
+  return begin < 0 ? marks.join("\n\n") : before.slice(begin, end + marks[1].length);
+}
+
+const RUNS = "runs in a row";
+
+/** The page with another text about the runs in a row. */
+export function withRuns(page, text) {
+  return page.replace(kept(page, RUNS), marksOf(RUNS).join(`\n\n${text}\n\n`));
 }
 
 export function qualityPage(reports, names, before) {
@@ -91,7 +99,9 @@ ${folders
   )
   .join("\n")}
 
-${missing.length === 0 ? "" : `Not run yet: ${missing.join(", ")}.\n\n`}${handWritten(before)}
+${missing.length === 0 ? "" : `Not run yet: ${missing.join(", ")}.\n\n`}${kept(before, "read by a person")}
+
+${kept(before, RUNS)}
 
 ## Every mutant that lives
 
