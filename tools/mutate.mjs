@@ -7,6 +7,7 @@ import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { Stryker } from "@stryker-mutator/core";
+import { askedCompiler } from "./mutation/compiler.mjs";
 import { qualityPage } from "./mutation/report.mjs";
 
 const PAGE = fileURLToPath(new URL("../docs/quality.md", import.meta.url));
@@ -44,4 +45,4 @@ const reports = all
   .filter((name) => existsSync(reportOf(name)))
   .map((name) => ({ name, on: statSync(reportOf(name)).mtime, ...JSON.parse(readFileSync(reportOf(name), "utf8")) }));
 const before = existsSync(PAGE) ? readFileSync(PAGE, "utf8") : "";
-writeFileSync(PAGE, qualityPage(reports, all, before));
+writeFileSync(PAGE, qualityPage(askedCompiler(reports), all, before));

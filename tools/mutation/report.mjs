@@ -85,7 +85,7 @@ export function qualityPage(reports, names, before) {
 
 \`npm run mutate\` changes the kernel and the catalogue in one small way at a time and asks whether a test notices (StrykerJS). It writes this page. Run on ${days.join(", ")}: ${cpus().length} cores, ${memory} GB, Node ${process.versions.node}, ${process.platform} ${process.arch}.
 
-**${scoreOf(mutants).toFixed(1)} % of ${mutants.filter(({ status }) => COUNTED.includes(status)).length} mutants were noticed.** Not counted: those that the compiler refuses (it runs on every change), and strings that only people read (descriptions, help, citations, the words beside a step); texts of errors, words that a call takes, names, symbols and formulas are mutated.
+**${scoreOf(mutants).toFixed(1)} % of ${mutants.filter(({ status }) => COUNTED.includes(status)).length} mutants were noticed.** Not counted: those that no test noticed and the compiler refuses (it runs on every change), and strings that only people read (descriptions, help, citations, the words beside a step); texts of errors, words that a call takes, names, symbols and formulas are mutated.
 
 | part | score, % | killed | timed out | survived | not reached | refused by the compiler | words for people |
 | --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: |
