@@ -151,6 +151,19 @@ describe.each(byName)("$name", ({ entry }) => {
     }
   });
 
+  test("takes a word by default that it knows", () => {
+    for (const [name, param] of params) {
+      if (param.kind !== "word" || param.default === undefined) continue;
+      expect({ name, words: param.words }).toEqual({ name, words: expect.arrayContaining([param.default]) });
+    }
+  });
+
+  test("records every step under a symbol", () => {
+    for (const { args } of examples) {
+      for (const { symbol } of work(entry, args).steps) expect(symbolsIn(symbol)).toEqual([symbol]);
+    }
+  });
+
   test("names the columns of a table, each with a known quantity; a header shows the names", () => {
     const { result } = entry;
     if (!isTable(result)) return;
