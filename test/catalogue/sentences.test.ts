@@ -81,6 +81,36 @@ const REFUSED: readonly [name: string, byName: Readonly<Record<string, unknown>>
     "calcium and magnesium are both 0; the ratio has no bound in such a soft water",
   ],
   [
+    "EMITTER_EXPONENT",
+    { flow_1: 1, pressure_1: 10, flow_2: 2, pressure_2: 10 },
+    "pressure_2 is 10; it must differ from pressure_1",
+  ],
+  [
+    "TOTAL_DYNAMIC_HEAD",
+    { lift: -30, outlet_pressure: 0, friction_head: 30, units: "us" },
+    "lift, pressure and friction come to 0 or less; the source feeds the outlet without a pump",
+  ],
+  [
+    "ET0_TABLE",
+    { weather: column(46_023, 46_024), latitude: 38, elevation: 0, units: "us" },
+    "weather is 1 column wide; it must have 3 columns (date, tmax, tmin) or 7 (date, tmax, tmin, rh_max, rh_min, wind, solar)",
+  ],
+  [
+    "ET0_TABLE",
+    { weather: [[46_023, 80, 60, 90]], latitude: 38, elevation: 0, units: "us" },
+    "weather is 4 columns wide; it must have 3 columns (date, tmax, tmin) or 7 (date, tmax, tmin, rh_max, rh_min, wind, solar)",
+  ],
+  [
+    "VAPOR_PRESSURE_DEFICIT",
+    { tmax: 20, tmin: 25, rh_max: 90, rh_min: 40, units: "metric" },
+    "tmin is 25; it must be tmax (20) or less",
+  ],
+  [
+    "VAPOR_PRESSURE_DEFICIT",
+    { tmax: 25, tmin: 20, rh_max: 40, rh_min: 90, units: "metric" },
+    "rh_min is 90; it must be rh_max (40) or less (%)",
+  ],
+  [
     // The first pot of the log counts as any other: 5 out of 4.
     "LEACHING_SUMMARY",
     { leachates: column(5, 1), applieds: column(4, 4) },
@@ -104,7 +134,27 @@ test("a zone sequence of more rows than a sheet has is refused, with the most ro
   );
 });
 
+describe("laminar flow is told with the formula that does not hold in it", () => {
+  test.each([
+    ["FRICTION_LOSS", { flow: 0.1, inside_diameter: 50, length: 100, units: "metric" }, "Hazen-Williams"],
+    [
+      "LATERAL_LOSS",
+      { emitters: 2, emitter_flow: 1, emitter_spacing: 30, inside_diameter: 16, units: "metric" },
+      "the formula of turbulent flow",
+    ],
+  ])("%s", (name, byName, formula) => {
+    expect(refusalOf(name, byName).message).toContain(
+      `below 2000), where ${formula} does not hold; the laminar law gives`,
+    );
+  });
+});
+
 describe("on the very edge", () => {
+  test("an emitter that compensates fully has exponent 0, one in laminar flow exactly 1", () => {
+    expect(answerOf("EMITTER_EXPONENT", { flow_1: 2, pressure_1: 10, flow_2: 2, pressure_2: 20 })).toBe(0);
+    expect(answerOf("EMITTER_EXPONENT", { flow_1: 1, pressure_1: 10, flow_2: 2, pressure_2: 20 })).toBe(1);
+  });
+
   test("a pot dried down to its dry weight is no water left, and still an answer", () => {
     expect(answerOf("TARGET_WEIGHT", { drained_weight: 100, dry_weight: 50, fraction: 0.5, basis: "total" })).toBe(50);
   });
