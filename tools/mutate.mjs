@@ -1,12 +1,13 @@
 /**
  * `npm run mutate`: mutation testing over the kernel and the catalogue, and docs/quality.md from it, an hour and a half.
- * `-- --only kernel,money` runs these folders and takes the others from their last run, where there is one; `-- --report`
- * writes the page anew from the last runs.
+ * `-- --only kernel,money` runs these folders and takes the others from their last run, where there is one; `-- --again`
+ * tries those that live once more; `-- --report` writes the page anew from the last runs.
  */
-import { existsSync, readFileSync, statSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { Stryker } from "@stryker-mutator/core";
+import { linesOfLiving, withFates } from "./mutation/again.mjs";
 import { askedCompiler } from "./mutation/compiler.mjs";
 import { qualityPage } from "./mutation/report.mjs";
 
@@ -27,22 +28,42 @@ const FOLDERS = [
 ];
 
 const RUNS = {
-  kernel: { mutate: ["src/kernel/**/*.ts", "!src/kernel/sources.ts"] },
-  common: { mutate: [`${CATALOGUE}/*.ts`, "!**/questions.ts"] },
-  ...Object.fromEntries(FOLDERS.map((folder) => [folder, { mutate: [`${CATALOGUE}/${folder}/*.ts`] }])),
+  kernel: ["src/kernel/**/*.ts", "!src/kernel/sources.ts"],
+  common: [`${CATALOGUE}/*.ts`, "!**/questions.ts"],
+  ...Object.fromEntries(FOLDERS.map((folder) => [folder, [`${CATALOGUE}/${folder}/*.ts`]])),
 };
 
 const reportOf = (name) => fileURLToPath(new URL(`../reports/mutation-${name}.json`, import.meta.url));
 
-const { values } = parseArgs({ options: { only: { type: "string" }, report: { type: "boolean", default: false } } });
+function reports() {
+  return all
+    .filter((name) => existsSync(reportOf(name)))
+    .map((name) => ({ name, on: statSync(reportOf(name)).mtime, ...JSON.parse(readFileSync(reportOf(name), "utf8")) }));
+}
+
+function run(name, mutate) {
+  return new Stryker({ mutate, jsonReporter: { fileName: `reports/mutation-${name}.json` } }).runMutationTest();
+}
+
+const { values } = parseArgs({
+  options: {
+    only: { type: "string" },
+    again: { type: "boolean", default: false },
+    report: { type: "boolean", default: false },
+  },
+});
 const all = Object.keys(RUNS);
 const wrong = values.only?.split(",").find((name) => !all.includes(name));
 if (wrong !== undefined) throw new Error(`--only is ${wrong}; it must be some of ${all.join(",")}`);
-for (const name of values.report ? [] : (values.only?.split(",") ?? all)) {
-  await new Stryker({ ...RUNS[name], jsonReporter: { fileName: `reports/mutation-${name}.json` } }).runMutationTest();
+if (values.again) {
+  await run("again", linesOfLiving(askedCompiler(reports())));
+  const again = JSON.parse(readFileSync(reportOf("again"), "utf8"));
+  for (const { name, on, ...report } of reports()) {
+    writeFileSync(reportOf(name), JSON.stringify(withFates(report, again)));
+    utimesSync(reportOf(name), on, on);
+  }
+} else if (!values.report) {
+  for (const name of values.only?.split(",") ?? all) await run(name, RUNS[name]);
 }
-const reports = all
-  .filter((name) => existsSync(reportOf(name)))
-  .map((name) => ({ name, on: statSync(reportOf(name)).mtime, ...JSON.parse(readFileSync(reportOf(name), "utf8")) }));
 const before = existsSync(PAGE) ? readFileSync(PAGE, "utf8") : "";
-writeFileSync(PAGE, qualityPage(askedCompiler(reports), all, before));
+writeFileSync(PAGE, qualityPage(askedCompiler(reports()), all, before));

@@ -48,16 +48,23 @@ function suitesOf({ suite }) {
   return found;
 }
 
-/** Runs tests in their order; `each` hears of every one and ends the run by answering false. */
+/**
+ * Runs tests in their order; `each` hears of every one, with its milliseconds and those of all that its suites did before
+ * their first test, and ends the run by answering false.
+ */
 async function runTests(tests, { before, each }) {
   const opened = new Set();
+  let start = 0;
   const failureOf = async (test) => {
     try {
       for (const suite of suitesOf(test)) {
         if (opened.has(suite)) continue;
         opened.add(suite);
+        const start = performance.now();
         for (const body of suite.before) await body();
+        suite.spent = performance.now() - start;
       }
+      start = performance.now();
       before(test);
       await test.body();
       return null;
@@ -66,9 +73,10 @@ async function runTests(tests, { before, each }) {
     }
   };
   for (const test of tests) {
-    const start = performance.now();
+    start = performance.now();
     const failure = await failureOf(test);
-    if (each(test, failure, performance.now() - start) === false) break;
+    const before = suitesOf(test).reduce((sum, { spent = 0 }) => sum + spent, 0);
+    if (each(test, failure, performance.now() - start, before) === false) break;
   }
   for (const suite of [...opened].reverse()) for (const body of suite.after) await body();
 }

@@ -87,7 +87,9 @@ function importsOf(file) {
     .importedFiles.filter(({ fileName }) => fileName.startsWith("."))
     .flatMap(({ fileName }) => {
       const path = resolve(dirname(file), fileName);
-      return ENDINGS.map((ending) => path + ending).filter((each) => statSync(each, { throwIfNoEntry: false })?.isFile());
+      return ENDINGS.map((ending) => path + ending).filter((each) =>
+        statSync(each, { throwIfNoEntry: false })?.isFile(),
+      );
     });
 }
 
@@ -123,7 +125,8 @@ let lastChanged = null;
 /** Forgets what a change of a file reaches, what the change before it reached, and all files of tests. */
 function forget(changed) {
   const reached = new Set();
-  for (const file of [changed, lastChanged]) if (file !== null) for (const each of withImporters(file)) reached.add(each);
+  for (const file of [changed, lastChanged])
+    if (file !== null) for (const each of withImporters(file)) reached.add(each);
   for (const file of ownLoaded()) if (reached.has(file) || file.endsWith(".test.ts")) delete require.cache[file];
   lastChanged = changed;
 }
@@ -143,7 +146,8 @@ function load(files, changed = null) {
  */
 function askedOnLoading(sourceFile) {
   const inCatalogue = /catalogue[\\/](\w+[\\/])?/.exec(sourceFile);
-  if (inCatalogue === null) return [FIRST, REST.filter((file) => file.startsWith("test/kernel/") || BROAD.includes(file))];
+  if (inCatalogue === null)
+    return [FIRST, REST.filter((file) => file.startsWith("test/kernel/") || BROAD.includes(file))];
   const [, group = ""] = inCatalogue;
   const folder = `test/catalogue/${group.replace("\\", "/")}`;
   const own = REST.filter((file) => file.startsWith(folder) || BROAD.includes(file));

@@ -3,6 +3,7 @@
  * only the tests that reach it are run. One that acts while files are loaded needs what imports its file anew: first the
  * test files that look at every entry, then those of its own group where the first let it live.
  */
+import { readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { pathToFileURL } from "node:url";
 import { commonTokens, declareClassPlugin, PluginKind, tokens } from "@stryker-mutator/api/plugin";
@@ -18,12 +19,18 @@ const NAMESPACE = "__stryker__";
 /** Worked out once for each entry and kept: a mutant of it must be there before the first call. */
 const KEPT = /kernel[\\/]reader\.ts$/;
 
-/** Of the tests that reach a mutant, so many are asked at most: half the kernel is reached by all ten thousand. */
-const MOST_TESTS = 4000;
+/**
+ * Of the tests that reach a mutant the quickest are asked first, and as many as take so long together where no mutant is
+ * at work: half the kernel is reached by all ten thousand.
+ */
+const MOST_MILLISECONDS = 6000;
+const TIMES = "test-times.json";
 
 class WarmRunner {
   static inject = tokens(commonTokens.logger);
   #tests = null;
+  /** Milliseconds of each test with all that is done before it, from the run without mutants, which one process makes. */
+  #times = null;
 
   constructor(log) {
     this.log = log;
@@ -54,9 +61,9 @@ class WarmRunner {
     const results = [];
     await this.runTests(tests, {
       before: ({ name }) => (this.context.currentTestId = name),
-      each: ({ name }, failure, timeSpentMs) => {
+      each: ({ name }, failure, timeSpentMs, before) => {
         this.context.currentTestId = undefined;
-        const result = { id: name, name, timeSpentMs };
+        const result = { id: name, name, timeSpentMs, before };
         if (failure === null) results.push({ ...result, status: TestStatus.Success });
         else results.push({ ...result, status: TestStatus.Failed, failureMessage: failure });
         return failure === null || !bail;
@@ -67,12 +74,23 @@ class WarmRunner {
 
   async dryRun() {
     const tests = await this.#run(this.#loaded(), false);
+    const times = Object.fromEntries(tests.map(({ name, timeSpentMs, before }) => [name, timeSpentMs + before]));
+    writeFileSync(TIMES, JSON.stringify(times));
     const { mutantCoverage } = this.context;
     // What runs on loading and in tests is judged as what runs in tests: it loses the kills of the first, and no more.
     for (const covered of Object.values(mutantCoverage.perTest)) {
       for (const id of Object.keys(covered)) delete mutantCoverage.static[id];
     }
     return { status: DryRunStatus.Complete, tests, mutantCoverage };
+  }
+
+  /** Those of the tests that are asked, the quickest first. */
+  #quickest(tests) {
+    this.#times ??= JSON.parse(readFileSync(TIMES, "utf8"));
+    let left = MOST_MILLISECONDS;
+    return [...tests]
+      .sort((a, b) => this.#times[a.name] - this.#times[b.name])
+      .filter(({ name }) => (left -= this.#times[name]) > 0);
   }
 
   async #judge(tests) {
@@ -113,7 +131,7 @@ class WarmRunner {
     const tests = this.#loaded();
     const wanted = new Set(testFilter);
     this.context.activeMutant = activeMutant.id;
-    return toMutantRunResult(await this.#judge(tests.filter(({ name }) => wanted.has(name)).slice(0, MOST_TESTS)));
+    return toMutantRunResult(await this.#judge(this.#quickest(tests.filter(({ name }) => wanted.has(name)))));
   }
 }
 
