@@ -1,8 +1,7 @@
 /** A sheet of plain numbers and built-in formulas at its own addresses, worked in two independent spreadsheet engines. */
-import { spawnSync } from "node:child_process";
-import { join } from "node:path";
 import { HyperFormula } from "hyperformula";
 import { fullNumber } from "../../src/kernel";
+import { valuesInIronCalc } from "./ironcalc";
 
 export type PlainCell = number | string | null;
 export type PlainGrid = readonly (readonly PlainCell[])[];
@@ -38,13 +37,7 @@ export function inIronCalc(grid: PlainGrid): SheetValues {
     cells.flatMap((cell, column) => (cell === null ? [] : [{ row: row + 1, column: column + 1, input: typed(cell) }])),
   );
   const read = grid.flatMap((cells, row) => cells.map((_cell, column) => ({ row: row + 1, column: column + 1 })));
-  const { stdout, stderr, status } = spawnSync(process.execPath, [join(__dirname, "ironcalc.mjs")], {
-    input: JSON.stringify({ inputs, read }),
-    encoding: "utf8",
-    maxBuffer: 64 * 1024 * 1024,
-  });
-  if (status !== 0) throw new Error(`IronCalc ended with ${status}: ${stderr}`);
-  const flat = JSON.parse(stdout) as SheetValue[];
+  const flat = valuesInIronCalc({ inputs, read });
   let next = 0;
   return grid.map((cells) => cells.map(() => flat[next++] as SheetValue));
 }

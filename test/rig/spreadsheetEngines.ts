@@ -1,9 +1,8 @@
 /** Two independent spreadsheet engines, to work formulas of built-in functions in. */
-import { spawnSync } from "node:child_process";
-import { join } from "node:path";
 import { HyperFormula } from "hyperformula";
 import { fullNumber } from "../../src/kernel";
 import type { ArgumentInput, CellInput } from "../../src/kernel";
+import { valuesInIronCalc } from "./ironcalc";
 
 type Place = { readonly row: number; readonly column: number };
 type Content = number | string | boolean;
@@ -54,13 +53,7 @@ export class FormulaSheet {
         cell === null ? [] : [{ row: row + 1, column: column + 1, input: typed(cell) }],
       ),
     );
-    const { stdout, stderr, status } = spawnSync(process.execPath, [join(__dirname, "ironcalc.mjs")], {
-      input: JSON.stringify({ inputs, read: this.formulas }),
-      encoding: "utf8",
-      maxBuffer: 64 * 1024 * 1024,
-    });
-    if (status !== 0) throw new Error(`IronCalc ended with ${status}: ${stderr}`);
-    return JSON.parse(stdout) as (number | string)[];
+    return valuesInIronCalc({ inputs, read: this.formulas });
   }
 }
 

@@ -1,11 +1,10 @@
 /** A laid-out workbook of built-in formulas, worked whole in independent engines. */
-import { spawnSync } from "node:child_process";
-import { join } from "node:path";
 import { HyperFormula, type RawCellContent } from "hyperformula";
 import { fullNumber } from "../../src/kernel";
 import { placeOf } from "../../src/workbooks/addresses";
 import type { CellValue } from "../../tools/starters/finish";
 import type { LaidWorkbook } from "../../tools/starters/layOut";
+import { valuesInIronCalc } from "./ironcalc";
 
 /** By sheet and address: `Work!B5`. An error stands as its text. */
 export type Worked = ReadonlyMap<string, CellValue>;
@@ -66,18 +65,12 @@ export function formulasInIronCalc({ workbook, sheets }: LaidWorkbook): Worked {
     return input === undefined ? [] : [{ sheet, row, column, input }];
   });
   const read = cells.filter(({ formula }) => formula !== undefined);
-  const { stdout, stderr, status } = spawnSync(process.execPath, [join(__dirname, "ironcalc.mjs")], {
-    input: JSON.stringify({
-      inputs,
-      read: read.map(({ sheet, row, column }) => ({ sheet, row, column })),
-      sheets: sheets.map(({ sheet }) => sheet.name),
-      names: workbook.namedRanges ?? {},
-    }),
-    encoding: "utf8",
-    maxBuffer: 64 * 1024 * 1024,
+  const values: CellValue[] = valuesInIronCalc({
+    inputs,
+    read: read.map(({ sheet, row, column }) => ({ sheet, row, column })),
+    sheets: sheets.map(({ sheet }) => sheet.name),
+    names: workbook.namedRanges ?? {},
   });
-  if (status !== 0) throw new Error(`IronCalc ended with ${status}: ${stderr}`);
-  const values = JSON.parse(stdout) as CellValue[];
   return new Map(read.map(({ place }, at) => [place, asTruth(values[at]!)]));
 }
 

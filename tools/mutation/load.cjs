@@ -1,5 +1,4 @@
 /** Loads test files in this process, again and again; what comes from node_modules is loaded once. */
-const processes = require("node:child_process");
 const { readdirSync, readFileSync, statSync } = require("node:fs");
 const Module = require("node:module");
 const { dirname, join, resolve, sep } = require("node:path");
@@ -30,15 +29,6 @@ function compile(module, fileName) {
 
 Module._extensions[".ts"] = compile;
 Module._extensions[".tsx"] = compile;
-
-/** An engine in a process of its own gives the same answer to the same sheet: it is asked once. */
-const { spawnSync } = processes;
-const answered = new Map();
-processes.spawnSync = (...call) => {
-  const key = JSON.stringify(call);
-  if (!answered.has(key)) answered.set(key, spawnSync(...call));
-  return answered.get(key);
-};
 
 /** They start other processes, time themselves, or work millions of cells: too slow to judge thousands of mutants. */
 const LEFT_OUT_FILES = [
