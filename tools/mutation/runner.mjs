@@ -89,7 +89,7 @@ class WarmRunner {
     this.#times ??= JSON.parse(readFileSync(TIMES, "utf8"));
     let left = MOST_MILLISECONDS;
     return [...tests]
-      .sort((a, b) => this.#times[a.name] - this.#times[b.name])
+      .sort((a, b) => Number(a.isLast) - Number(b.isLast) || this.#times[a.name] - this.#times[b.name])
       .filter(({ name }) => (left -= this.#times[name]) > 0);
   }
 
