@@ -202,21 +202,28 @@ export function takeTexts(input: ArgumentInput): readonly string[] {
   return cellByCell(input, (cell) => (isBlank(cell) ? "" : String(cell).trim()));
 }
 
-/** A column cell by cell: a number within the limits, or the error that its row will carry. */
+/**
+ * A column cell by cell: a number within the limits, or the error that its row will carry. Equal cells share one error: a
+ * whole column of a sheet has a million blanks.
+ */
 export function takeColumn(
   checker: Checker & { param: ColumnParam },
   input: ArgumentInput,
   bounds: Bounds,
   system: UnitSystem | null,
 ): readonly (number | FunctionError)[] {
+  const refused = new Map<CellInput, FunctionError>();
   return cellByCell(input, (cell) => {
     if (typeof cell === "number" && within(cell, bounds)) return cell;
     if (isBlank(cell) && checker.param.blanks === "zero") return 0;
+    const known = refused.get(cell);
+    if (known !== undefined) return known;
     try {
       return checkedNumber(checker, cell, bounds, system);
     } catch (error) {
-      if (error instanceof FunctionError) return error;
-      throw error;
+      if (!(error instanceof FunctionError)) throw error;
+      refused.set(cell, error);
+      return error;
     }
   });
 }

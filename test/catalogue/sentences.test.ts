@@ -134,6 +134,31 @@ test("a zone sequence of more rows than a sheet has is refused, with the most ro
   );
 });
 
+describe("whole columns of a sheet, a million rows of which two are written, are read as those two", () => {
+  const SHEET_ROWS = 1_048_576;
+  const whole = (...written: readonly unknown[]): unknown[][] => {
+    const rows = Array.from({ length: SHEET_ROWS }, () => [null as unknown]);
+    written.forEach((cell, row) => (rows[row] = [cell]));
+    return rows;
+  };
+
+  test("ZONE_SEQUENCE", () => {
+    const plan = { supply_flow: 30, start_time: 0.25, gap_minutes: 2 };
+    const byHand = { zone_names: column("A", "B"), minutes: column(6, 20), flows: column(20, 30) };
+    const wholeColumns = { zone_names: whole("A", "B"), minutes: whole(6, 20), flows: whole(20, 30) };
+    expect(tableOf("ZONE_SEQUENCE", { ...wholeColumns, ...plan })).toEqual(
+      tableOf("ZONE_SEQUENCE", { ...byHand, ...plan }),
+    );
+  });
+
+  test("BOOM_PLAN", () => {
+    const boom = { boom_flow: 19.2, travel_speed: 20, swath_width: 30, units: "us" };
+    const byHand = { section_names: column("A", "B"), depths: column(0.3, 0.1), lengths: column(40, 20) };
+    const wholeColumns = { section_names: whole("A", "B"), depths: whole(0.3, 0.1), lengths: whole(40, 20) };
+    expect(tableOf("BOOM_PLAN", { ...wholeColumns, ...boom })).toEqual(tableOf("BOOM_PLAN", { ...byHand, ...boom }));
+  });
+});
+
 describe("laminar flow is told with the formula that does not hold in it", () => {
   test.each([
     ["FRICTION_LOSS", { flow: 0.1, inside_diameter: 50, length: 100, units: "metric" }, "Hazen-Williams"],

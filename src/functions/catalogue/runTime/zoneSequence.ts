@@ -244,15 +244,15 @@ export const zoneSequence = defineFunction({
   compute(given, show, { refuse }) {
     const { zone_names, minutes, flows, supply_flow, start_time, gap_minutes, cycles } = given;
     const plan = { supply: supply_flow, start: start_time, gap: gap_minutes, cycles };
-    if (zone_names.length * cycles > MOST_ROWS) {
+    const zones = zonesOf(zone_names, minutes, flows, plan, show);
+    if (zones.length === 0) throw refuse("zone_names", null, "it must have a zone with its minutes and its flow");
+    if (zones.length * cycles > MOST_ROWS) {
       throw refuse(
         "cycles",
         cycles,
-        `it must be ${Math.floor(MOST_ROWS / zone_names.length)} or less: the table has a row for each zone and cycle`,
+        `it must be ${Math.floor(MOST_ROWS / zones.length)} or less: the table has a row for each zone and cycle`,
       );
     }
-    const zones = zonesOf(zone_names, minutes, flows, plan, show);
-    if (zones.length === 0) throw refuse("zone_names", null, "it must have a zone with its minutes and its flow");
     return sequence(zones, plan);
   },
 });
