@@ -1,13 +1,13 @@
 /**
  * `npm run mutate`: mutation testing over the kernel and the catalogue, and docs/quality.md from it, an hour and a half.
  * `-- --only kernel,money` runs these folders and takes the others from their last run, where there is one; `-- --again`
- * tries those that live once more; `-- --report` writes the page anew from the last runs.
+ * tries those that live once more; `-- --file src/kernel/show.ts` runs one file of a folder; `-- --report` writes the page anew from the last runs.
  */
 import { existsSync, readFileSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
 import { Stryker } from "@stryker-mutator/core";
-import { linesOfLiving, withFates } from "./mutation/again.mjs";
+import { linesOfLiving, withFates, withFile } from "./mutation/again.mjs";
 import { askedCompiler } from "./mutation/compiler.mjs";
 import { qualityPage } from "./mutation/report.mjs";
 
@@ -49,19 +49,27 @@ const { values } = parseArgs({
   options: {
     only: { type: "string" },
     again: { type: "boolean", default: false },
+    file: { type: "string" },
     report: { type: "boolean", default: false },
   },
 });
 const all = Object.keys(RUNS);
 const wrong = values.only?.split(",").find((name) => !all.includes(name));
 if (wrong !== undefined) throw new Error(`--only is ${wrong}; it must be some of ${all.join(",")}`);
-if (values.again) {
-  await run("again", linesOfLiving(askedCompiler(reports())));
+/** Runs these mutants and lets the reports take from it what `taken` gives. */
+async function runInto(mutate, taken) {
+  await run("again", mutate);
   const again = JSON.parse(readFileSync(reportOf("again"), "utf8"));
   for (const { name, on, ...report } of reports()) {
-    writeFileSync(reportOf(name), JSON.stringify(withFates(report, again)));
+    writeFileSync(reportOf(name), JSON.stringify(taken(report, again)));
     utimesSync(reportOf(name), on, on);
   }
+}
+
+if (values.file !== undefined) {
+  await runInto([values.file], withFile);
+} else if (values.again) {
+  await runInto(linesOfLiving(askedCompiler(reports())), withFates);
 } else if (!values.report) {
   for (const name of values.only?.split(",") ?? all) await run(name, RUNS[name]);
 }

@@ -34,3 +34,9 @@ export function withFates(report, other) {
   });
   return { ...report, files: Object.fromEntries(files) };
 }
+
+/** The report, in which a file that both have is as in the other. */
+export function withFile(report, other) {
+  const files = Object.entries(report.files).map(([fileName, file]) => [fileName, other.files[fileName] ?? file]);
+  return { ...report, files: Object.fromEntries(files) };
+}
