@@ -14,6 +14,7 @@ module.exports = {
   globalTeardown: "<rootDir>/test/setup/globalTeardown.mjs",
   reporters: ["default", "<rootDir>/test/setup/closingLine.cjs", "<rootDir>/test/setup/checkValues.cjs"],
   testTimeout: 30_000,
+  maxWorkers: "100%",
   transform: {
     "^.+\\.ts$": ["ts-jest", { tsconfig: "<rootDir>/test/tsconfig.json", diagnostics: false }],
   },

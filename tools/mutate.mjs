@@ -1,7 +1,8 @@
 /**
- * `npm run mutate`: mutation testing over the kernel and the catalogue, and docs/quality.md from it, an hour and a half.
+ * `npm run mutate`: mutation testing over the kernel and the catalogue, and docs/quality.md from it, about an hour.
  * `-- --only kernel,money` runs these folders and takes the others from their last run, where there is one; `-- --again`
- * tries those that live once more; `-- --file src/kernel/show.ts` runs one file of a folder; `-- --report` writes the page anew from the last runs.
+ * tries those that live once more; `-- --file src/kernel/show.ts` runs one file of a folder; `-- --report` writes the
+ * page anew from the last runs.
  */
 import { existsSync, readFileSync, statSync, utimesSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";

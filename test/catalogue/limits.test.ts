@@ -20,8 +20,8 @@ import { disorder } from "../rig/orderly";
 import { inOtherSystem } from "../rig/otherSystem";
 import { extremeNumbers, ordinaryNumbers, SEED, systemsOf, validInputs, type System } from "../rig/validInputs";
 
-const ORDINARY_RUNS = 300;
-const EXTREME_RUNS = 200;
+const ORDINARY_RUNS = 150;
+const EXTREME_RUNS = 100;
 /** What an error may say where the numbers run out, and at no other time. */
 const BEYOND_CELLS = /beyond what a cell can hold$/;
 /** Cross-argument rules (tmin above tmax) refuse some of the random calls; this part at least must be answered. */

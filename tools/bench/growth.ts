@@ -105,6 +105,7 @@ export const growthPart: RunPart = async () => {
     lines,
     remarks: [
       "The lines of growth hold a row of the largest table against a row of the smallest; what the bare loop grows by, beside it, is the share of the machine: caches, and the collection of memory.",
+      "Where ET0_TABLE stays above 1.5 of bare: a row is checked cell by cell against the limits of its columns, and its steps go through a recorder that hears none of them; what they hold for a moment is collected again (a profile of 10,000 rows of 7 columns: collection 17 %, the checks of the rows 11 %, the rest the arithmetic). Without the checks a faulty row could not carry its reason.",
     ],
   };
 };
