@@ -4,27 +4,35 @@
  */
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
-import { cpus, tmpdir, totalmem } from "node:os";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { withRuns } from "./mutation/report.mjs";
+import { machineKind, withRuns } from "./mutation/report.mjs";
 
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
 const PAGE = join(ROOT, "docs/quality.md");
-const GIGABYTE = 2 ** 30;
 
-/** One run: what jest counted, or null where it could not even do that. */
+const MOST_TEXT = 2 ** 28;
+
+/** The last words of a run that ended with an error although no test failed. */
+function lastWords(status, text) {
+  return `ended with ${status} although no test failed: ${text.trim().split("\n").slice(-12).join(" | ")}`;
+}
+
+/** One run: what jest counted and which tests failed. */
 function run(env) {
   const file = join(mkdtempSync(join(tmpdir(), "canyard-run-")), "result.json");
   const start = Date.now();
   const args = ["jest", "--silent", "--json", "--outputFile", file, ...process.argv.slice(3)];
-  const { status } = spawnSync("npx", args, { cwd: ROOT, env, stdio: "ignore" });
+  const options = { cwd: ROOT, env, encoding: "utf8", maxBuffer: MOST_TEXT, stdio: ["ignore", "ignore", "pipe"] };
+  const { status, stderr } = spawnSync("npx", args, options);
   const seconds = Math.round((Date.now() - start) / 1000);
   const { numPassedTests = 0, testResults = [] } = JSON.parse(readFileSync(file, "utf8"));
   const failed = testResults.flatMap(({ name, message, status: of, assertionResults }) => {
     const tests = assertionResults.filter((each) => each.status === "failed").map(({ fullName }) => fullName);
     return tests.length === 0 && of === "failed" ? [`${name.replace(ROOT, "")}: ${message.split("\n")[0]}`] : tests;
   });
+  if (status !== 0 && failed.length === 0) failed.push(lastWords(status, stderr));
   return { status, seconds, passed: numPassedTests, failed };
 }
 
@@ -33,11 +41,10 @@ function sentence(runs) {
   const failures = runs.flatMap(({ failed }, index) => failed.map((name) => `- run ${index + 1}: ${name}`));
   const seconds = runs.map((each) => each.seconds).sort((a, b) => a - b);
   const [day] = new Date().toISOString().split("T");
-  const machine = `${cpus().length} cores, ${Math.round(totalmem() / GIGABYTE)} GB, Node ${process.versions.node}`;
   return [
     "## Runs in a row",
     "",
-    `\`npm run repeat -- ${runs.length}\`, ${day}, ${machine}, ${process.platform} ${process.arch}: all tests ${runs.length} times in a row, ${good.length} times without a failure (${runs.at(-1).passed} tests passed in the last run). The middle run took ${seconds[Math.floor(seconds.length / 2)]} s, the longest ${seconds.at(-1)} s.`,
+    `\`npm run repeat -- ${runs.length}\`, ${day}, ${machineKind()}: all tests ${runs.length} times in a row, ${good.length} times without a failure (${runs.at(-1).passed} tests passed in the last run). The middle run took ${seconds[Math.floor(seconds.length / 2)]} s, the longest ${seconds.at(-1)} s.`,
     ...(failures.length === 0 ? [] : ["", ...failures]),
   ].join("\n");
 }

@@ -7,6 +7,12 @@ const CODE = /`/g;
 /** Mutants whose fate says something about the tests; the others never ran, or did not compile. */
 const COUNTED = ["Killed", "Timeout", "Survived", "NoCoverage"];
 
+/** What was run on, without its name. */
+export function machineKind() {
+  const memory = Math.round(totalmem() / GIGABYTE);
+  return `${cpus().length} cores, ${memory} GB, Node ${process.versions.node}, ${process.platform} ${process.arch}`;
+}
+
 function folderOf(fileName) {
   return fileName.replace(/^src\/(functions\/)?/, "").replace(/\/[^/]+$/, "");
 }
@@ -80,10 +86,9 @@ export function qualityPage(reports, names, before) {
   const alive = mutants.filter(({ status }) => status === "Survived" || status === "NoCoverage");
   const days = [...new Set(reports.map(({ on }) => on.toISOString().split("T")[0]))].sort();
   const missing = names.filter((name) => !reports.some((report) => report.name === name));
-  const memory = Math.round(totalmem() / GIGABYTE);
   return `# Tests of the tests
 
-\`npm run mutate\` changes the kernel and the catalogue in one small way at a time and asks whether a test notices (StrykerJS). It writes this page. Run on ${days.join(", ")}: ${cpus().length} cores, ${memory} GB, Node ${process.versions.node}, ${process.platform} ${process.arch}.
+\`npm run mutate\` changes the kernel and the catalogue in one small way at a time and asks whether a test notices (StrykerJS). It writes this page. Run on ${days.join(", ")}: ${machineKind()}.
 
 **${scoreOf(mutants).toFixed(1)} % of ${mutants.filter(({ status }) => COUNTED.includes(status)).length} mutants were noticed.** Not counted: those that no test noticed and the compiler refuses (it runs on every change), and strings that only people read (descriptions, help, citations, the words beside a step); texts of errors, words that a call takes, names, symbols and formulas are mutated.
 
