@@ -1,0 +1,96 @@
+/** What the teaching functions say: whole rows and sentences, in the words of the functions' own help. */
+import { evaluate, type ArgumentInput, type Table } from "../../../src/kernel";
+import { entryOf, refusal } from "../../rig/calls";
+
+function ask(name: string, ...args: readonly ArgumentInput[]): unknown {
+  return evaluate(entryOf(name), args);
+}
+
+function refusedBy(name: string, ...args: readonly ArgumentInput[]): string {
+  return refusal(entryOf(name), args).message;
+}
+
+describe("SHOW_WORKING", () => {
+  const rowOf = (label: string, ...args: readonly ArgumentInput[]): unknown =>
+    (ask("SHOW_WORKING", ...args) as Table).find(([first]) => first === label)?.[1];
+
+  test("puts a word into the plain formula as a text", () => {
+    expect(rowOf("spreadsheet alone", "SODIUM_ADSORPTION", 10, 20, 5, "ppm")).toBe(
+      '=IF("ppm" = "ppm", (10 / 22.99) / SQRT((20 / 20.039 + 5 / 12.1525) / 2), 10 / SQRT((20 + 5) / 2))',
+    );
+  });
+
+  test("names all sources and all limits", () => {
+    const { source, assumptions } = entryOf("LATERAL_LOSS");
+    expect(Array.isArray(source)).toBe(true);
+    expect(String(rowOf("source", "LATERAL_LOSS", 100, 2, 30, 16, "metric")).split("; ").length).toBeGreaterThan(1);
+    expect(rowOf("limits", "LATERAL_LOSS", 100, 2, 30, 16, "metric")).toBe(assumptions.join(" "));
+    expect(String(rowOf("source", "RUN_MINUTES", 0.275, 6))).not.toBe("");
+  });
+
+  test("a step that was looked up or drawn has its symbol and no formula", () => {
+    const rows = ask("SHOW_WORKING", "EXERCISE_NUMBER", "spring", "7", "kc", 0.5, 1, 0.1) as Table;
+    // From 0.5 to 1.0 by 0.1 there are six values.
+    expect(rows[1]?.[4]).toBe(6);
+    expect(rows[2]?.slice(0, 4)).toEqual([2, "Drawn by seed, student and item", "k", ""]);
+  });
+
+  test("a table shows its first row worked and says that the others go the same way", () => {
+    const rows = ask("SHOW_WORKING", "PAYBACK_TABLE", 12_000, 5000, 3) as Table;
+    expect(rows.slice(1, 4).map((row) => row.slice(0, 5))).toEqual([
+      [1, "Investment and the first saving", "sum = -1 * C + S", "-1 * 12000 + 5000", -7000],
+      [2, "First saving, discounted by one year", "dS = S / (1 + r)", "5000 / (1 + 0)", 5000],
+      [3, "Investment and the discounted saving", "dsum = -1 * C + dS", "-1 * 12000 + 5000", -7000],
+    ]);
+    expect(rows[4]).toEqual(["", "other rows the same way", "", "", "", ""]);
+  });
+});
+
+describe("digits of an answer as it was typed", () => {
+  const told = (answer: number, volume: number, use: number): unknown =>
+    ask("DIAGNOSE_ANSWER", answer, "DAYS_OF_STORAGE", 0.0001, 2, volume, use);
+
+  test("0.05 has one digit, 0.054 two: noughts in front do not count", () => {
+    expect(told(0.05, 5.421, 100)).toMatch(/^wrong: one digit tells too little/);
+    expect(told(0.054, 5.421, 100)).toBe("right, rounded");
+    expect(told(0.053, 5.421, 100)).toMatch(/^wrong/);
+  });
+
+  test("1.5e-7 is 0.00000015, to eight decimals", () => {
+    expect(told(1.5e-7, 1.52e-5, 100)).toBe("right, rounded");
+    expect(told(1.5e-7, 1.9e-5, 100)).toMatch(/^wrong/);
+  });
+});
+
+describe("EXERCISE_NUMBER", () => {
+  test("refuses a range that is turned round", () => {
+    expect(refusedBy("EXERCISE_NUMBER", "spring", "7", "kc", 5, 3, 1)).toBe(
+      "EXERCISE_NUMBER: high is 3; it must be low (5) or more",
+    );
+  });
+
+  test("refuses more values than it can draw from: 4,000,000,001 are more than 2^31", () => {
+    expect(refusedBy("EXERCISE_NUMBER", "spring", "7", "kc", -1e6, 1e6, 0.0005)).toBe(
+      "EXERCISE_NUMBER: step is 0.0005; it must be larger: 2147483648 values are the most",
+    );
+  });
+
+  test("a student typed with blanks or as 7.0 is the same student", () => {
+    const drawn = ask("EXERCISE_NUMBER", "spring", "7", "kc", 0, 1000, 1);
+    expect(ask("EXERCISE_NUMBER", " spring ", " 7.0 ", "KC", 0, 1000, 1)).toBe(drawn);
+  });
+});
+
+describe("an argument by its name", () => {
+  test("may be typed in any case, with blanks around it", () => {
+    expect(ask("CHECK_RANGE", 6, "RUN_MINUTES", " Emitter_Flow ", "us")).toBe(
+      ask("CHECK_RANGE", 6, "RUN_MINUTES", "emitter_flow", "us"),
+    );
+  });
+
+  test("one that is unknown is told with those that there are", () => {
+    expect(refusedBy("CHECK_RANGE", 6, "BLEND_SHARE", "flow", "us")).toBe(
+      'CHECK_RANGE: argument is the text "flow"; it must be one of BLEND_SHARE: value_a, value_b or target, or blank for its answer',
+    );
+  });
+});
