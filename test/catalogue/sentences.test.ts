@@ -188,7 +188,7 @@ describe("on the very edge", () => {
     const rows = tableOf("BOOM_PLAN", {
       section_names: column("4 in", "", ""),
       depths: column(0.3, "deep", null),
-      lengths: column(40, 10, null),
+      lengths: column(40, null, null),
       boom_flow: 19.2,
       travel_speed: 20,
       swath_width: 30,

@@ -118,6 +118,7 @@ export const validationPart: RunPart = async () => {
     heads: ["ours, ns", "against, ns", "ratio", "half of the rounds"],
     lines: [...againstBare(library.call), ...(await againstIdentity())],
     remarks: [
+      "Why a call of Penman-Monteith stays above 1.5 of bare: by a profile of three million calls 61 % of it is the arithmetic, 11 % the arguments, 6 % collection of memory; with every check of an argument taken out it was still 1.39. The rest are its two dozen steps, which go through a recorder that hears none of them, so that the cell and the shown working can never disagree.",
       "The rig runs the official runtime in a vm of Node; there both bundles get the language's own names as local ones, as fast as in a page.",
       "Bare arithmetic is what a script without limits, units and texts would hold; RUN_MINUTES is three operations, so its ratio says only that any check costs more than three operations.",
       "In the runtime both bundles get the same arguments; the ratio is what all of our work adds to the runtime's own.",
