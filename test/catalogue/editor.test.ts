@@ -1,5 +1,15 @@
 import { catalogue } from "../../src/functions/catalogue";
-import { evaluate, GROUPS, isOptional, isRepeating, isScalar, isTable, sources, symbolsIn, work } from "../../src/kernel";
+import {
+  evaluate,
+  GROUPS,
+  isOptional,
+  isRepeating,
+  isScalar,
+  isTable,
+  sources,
+  symbolsIn,
+  work,
+} from "../../src/kernel";
 import { quantities } from "../../src/kernel/units";
 import type { Citation, Entry, Param, ScalarResult } from "../../src/kernel";
 import { catalogueExamples, scalarExamples } from "../rig/catalogueExamples";
