@@ -13,7 +13,8 @@ export function connectBrowser(): Promise<Browser> {
   return chromium.connect(fromRun("CANYARD_BROWSER_ENDPOINT"));
 }
 
-const LONGEST_WAIT = 8_000;
+/** Two pages at once share two cores with the tests: eight seconds were too few. */
+const LONGEST_WAIT = 15_000;
 
 export interface WatchedPage {
   readonly page: Page;
