@@ -1,9 +1,8 @@
 /** @type {import("@stryker-mutator/api/core").PartialStrykerOptions} */
 export default {
-  plugins: ["@stryker-mutator/typescript-checker", "./tools/mutation/prose.mjs", "./tools/mutation/runner.mjs"],
+  plugins: ["./tools/mutation/prose.mjs", "./tools/mutation/runner.mjs"],
   testRunner: "warm",
   ignorers: ["prose"],
-  tsconfigFile: "tsconfig.core.json",
   coverageAnalysis: "perTest",
   concurrency: 2,
   timeoutMS: 20_000,

@@ -1,6 +1,7 @@
 /**
  * Whole sentences of refusals that depend on several arguments, and answers on the very edge of such a rule. The words
- * are those of the functions' own help; the numbers are worked beside each.
+ * are those of the functions' own help; the numbers are arithmetic, worked beside each, and the rows of a sheet those of the
+ * host's published limits, 1,048,576.
  */
 import { answerOf, refusalOf, tableOf } from "../rig/calls";
 
@@ -176,6 +177,7 @@ describe("laminar flow is told with the formula that does not hold in it", () =>
 
 describe("on the very edge", () => {
   test("an emitter that compensates fully has exponent 0, one in laminar flow exactly 1", () => {
+    // ln(2 / 2) / ln(10 / 20) = 0; ln(1 / 2) / ln(10 / 20) = 1.
     expect(answerOf("EMITTER_EXPONENT", { flow_1: 2, pressure_1: 10, flow_2: 2, pressure_2: 20 })).toBe(0);
     expect(answerOf("EMITTER_EXPONENT", { flow_1: 1, pressure_1: 10, flow_2: 2, pressure_2: 20 })).toBe(1);
   });

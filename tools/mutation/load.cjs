@@ -1,5 +1,5 @@
 /** Loads test files in this process, again and again; what comes from node_modules is loaded once. */
-const { readdirSync, readFileSync, statSync } = require("node:fs");
+const { readdirSync, readFileSync } = require("node:fs");
 const Module = require("node:module");
 const { dirname, join, resolve, sep } = require("node:path");
 const ts = require("typescript");
@@ -80,9 +80,7 @@ function importsOf(file) {
     .importedFiles.filter(({ fileName }) => fileName.startsWith("."))
     .flatMap(({ fileName }) => {
       const path = resolve(dirname(file), fileName);
-      return ENDINGS.map((ending) => path + ending).filter((each) =>
-        statSync(each, { throwIfNoEntry: false })?.isFile(),
-      );
+      return ENDINGS.map((ending) => path + ending).filter((each) => ts.sys.fileExists(each));
     });
 }
 

@@ -132,5 +132,3 @@ export const strykerPlugins = [
     },
   }),
 ];
-
-export { constants as proseConstants };

@@ -1,6 +1,7 @@
 /**
  * The slips that any calculation can suffer, each on a store that lasts V / (use + loss - inflow) days: a number worked by
- * hand and the words that it brings. Levels and the steps to look at stand behind them.
+ * hand and the words that it brings. Arithmetic written out; units by definition: 231 in3 or 3.785411784 L to the US gallon,
+ * 4.54609 L to the imperial, 25.4 mm to the inch, 0.45359237 kg to the pound. Levels and the steps to look at stand behind them.
  */
 import { evaluate } from "../../../src/kernel";
 import { entryOf } from "../../rig/calls";

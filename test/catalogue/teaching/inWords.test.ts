@@ -50,6 +50,7 @@ describe("digits of an answer as it was typed", () => {
   const told = (answer: number, volume: number, use: number): unknown =>
     ask("DIAGNOSE_ANSWER", answer, "DAYS_OF_STORAGE", 0.0001, 2, volume, use);
 
+  // 5.421 / 100 = 0.05421; 1.52e-5 / 100 = 1.52e-7; 1.9e-5 / 100 = 1.9e-7.
   test("0.05 has one digit, 0.054 two: noughts in front do not count", () => {
     expect(told(0.05, 5.421, 100)).toMatch(/^wrong: one digit tells too little/);
     expect(told(0.054, 5.421, 100)).toBe("right, rounded");
