@@ -3,7 +3,6 @@
  * `--calls 40` measures on fewer calls, `--only NAME` one function; neither writes the page.
  */
 import { writeFileSync } from "node:fs";
-import { cpus } from "node:os";
 import { join } from "node:path";
 import { parseArgs } from "node:util";
 import { format } from "prettier";
@@ -12,6 +11,7 @@ import { SEED } from "../test/rig/validInputs";
 import { LIMIT } from "./accuracy/judge";
 import { measured, type Measured } from "./accuracy/measure";
 import { accuracyPage } from "./accuracy/page";
+import { machineKind } from "./machineKind.mjs";
 
 const CALLS = 800;
 const MICROSECONDS = 1_000_000;
@@ -37,8 +37,7 @@ async function main(): Promise<void> {
   if (values.calls !== undefined || values.only !== undefined) return;
   const page = accuracyPage(all, {
     day: new Date().toISOString().slice(0, 10),
-    cores: cpus().length,
-    node: process.versions.node,
+    machine: machineKind(),
     command: "npm run accuracy",
     seed: SEED,
     calls,

@@ -6,7 +6,8 @@ import { enginePart } from "./bench/engine";
 import { growthPart } from "./bench/growth";
 import { pagePart } from "./bench/page";
 import type { RunPart } from "./bench/part";
-import { machineKind, missed, pageWith, sectionOf } from "./bench/report";
+import { missed, pageWith, sectionOf } from "./bench/report";
+import { machineKind } from "./machineKind.mjs";
 import { registeringPart, sizesPart } from "./bench/sizes";
 import { validationPart } from "./bench/validation";
 

@@ -7,7 +7,8 @@ import { mkdtempSync, readFileSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { machineKind, withRuns } from "./mutation/report.mjs";
+import { machineKind } from "./machineKind.mjs";
+import { withRuns } from "./mutation/report.mjs";
 
 const ROOT = fileURLToPath(new URL("..", import.meta.url));
 const PAGE = join(ROOT, "docs/quality.md");

@@ -4,8 +4,7 @@ import type { Measured, Worst } from "./measure";
 
 export interface Run {
   readonly day: string;
-  readonly cores: number;
-  readonly node: string;
+  readonly machine: string;
   readonly command: string;
   readonly seed: number;
   /** Calls wanted of each function in each system of units. */
@@ -120,7 +119,7 @@ export function accuracyPage(all: readonly Measured[], run: Run): string {
 
 # Accuracy
 
-${run.day}, ${run.cores} cores, Node ${run.node}, \`${run.command}\`, seed ${run.seed}, ${run.calls} calls of each function in each system of units: ${calls} calls compared in ${run.seconds} seconds of one core.
+${run.day}, ${run.machine}, \`${run.command}\`, seed ${run.seed}, ${run.calls} calls of each function in each system of units: ${calls} calls compared in ${run.seconds} seconds of one core.
 
 ${beyondText(withNumbers)}
 

@@ -1,14 +1,5 @@
 /** The benchmarks as text: what is printed, and docs/benchmarks.md, in which a part that was not run keeps its place. */
-import { cpus, totalmem } from "node:os";
 import type { BenchLine, BenchPart } from "./part";
-
-const GIGABYTE = 2 ** 30;
-
-/** "2 cores, 16 GB, Node 20.1.0, linux x64": what kind of machine, not which. */
-export function machineKind(): string {
-  const memory = Math.round(totalmem() / GIGABYTE);
-  return `${cpus().length} cores, ${memory} GB, Node ${process.versions.node}, ${process.platform} ${process.arch}`;
-}
 
 function verdictOf({ held }: BenchLine): [target: string, verdict: string] {
   if (held === undefined) return ["", ""];

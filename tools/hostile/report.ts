@@ -1,5 +1,5 @@
 /** docs/hostile.md */
-import { cpus, totalmem } from "node:os";
+import { machineKind } from "../machineKind.mjs";
 import type { CrewResult } from "./crew";
 import type { RoadName } from "./engineSentences";
 import { SENTENCES } from "./engineSentences";
@@ -18,7 +18,6 @@ export interface RunFacts extends CrewResult {
 
 const ROADS: readonly RoadName[] = ["official runtime", "browser sheet"];
 const VERDICTS = ["answer", "our refusal", "error passed on", "sentence of the engine"] as const;
-const GIB = 2 ** 30;
 const MIB = 2 ** 20;
 
 const grouped = (value: number): string => String(value).replace(/\B(?=(\d{3})+$)/g, ",");
@@ -116,13 +115,12 @@ function tables({ tally }: RunFacts): string[] {
 
 export function hostilePage(facts: RunFacts): string {
   const { tally, memory, seed, date, minutes, workers, command } = facts;
-  const machine = `${cpus().length} cores, ${Math.round(totalmem() / GIB)} GiB of memory, Node ${process.version}`;
   return [
     "<!-- Written by `npm run hostile`; do not edit. -->",
     "",
     "# Hostile input",
     "",
-    `${date}, on a machine with ${machine}. Command: \`${command}\`, seed ${seed}; ${minutes.toFixed(1)} minutes in ${workers} processes.`,
+    `${date}, ${machineKind()}. Command: \`${command}\`, seed ${seed}; ${minutes.toFixed(1)} minutes in ${workers} processes.`,
     "",
     `${grouped(tally.calls)} generated calls: ${grouped(tally.roads["official runtime"] ?? 0)} through the official runtime, ${grouped(tally.roads["browser sheet"] ?? 0)} through the browser sheet's adapter in its engine (a name of no function goes to the sheet alone). ${leastAndMost(tally.functions)} Largest process: ${Math.round(memory.early / MIB)} MiB after its first batches, ${Math.round(memory.most / MIB)} MiB at most.`,
     "",

@@ -1,17 +1,10 @@
 /** docs/quality.md: what became of the mutants, folder by folder, and every one that lives. */
-import { cpus, totalmem } from "node:os";
+import { machineKind } from "../machineKind.mjs";
 
-const GIGABYTE = 2 ** 30;
 const CODE = /`/g;
 
 /** Mutants whose fate says something about the tests; the others never ran, or did not compile. */
 const COUNTED = ["Killed", "Timeout", "Survived", "NoCoverage"];
-
-/** What was run on, without its name. */
-export function machineKind() {
-  const memory = Math.round(totalmem() / GIGABYTE);
-  return `${cpus().length} cores, ${memory} GB, Node ${process.versions.node}, ${process.platform} ${process.arch}`;
-}
 
 function folderOf(fileName) {
   return fileName.replace(/^src\/(functions\/)?/, "").replace(/\/[^/]+$/, "");

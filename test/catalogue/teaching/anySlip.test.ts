@@ -3,7 +3,7 @@
  * hand and the words that it brings. Arithmetic written out; units by definition: 231 in3 or 3.785411784 L to the US gallon,
  * 4.54609 L to the imperial, 25.4 mm to the inch, 0.45359237 kg to the pound. Levels and the steps to look at stand behind them.
  */
-import { evaluate } from "../../../src/kernel";
+import { evaluate, type ArgumentInput } from "../../../src/kernel";
 import { entryOf } from "../../rig/calls";
 
 /** What a teacher would say to an answer of DAYS_OF_STORAGE with these inputs. */
@@ -48,6 +48,7 @@ describe("on 770 / 40 = 19.25 days", () => {
     expect(told(500, [1000, 40, 40])).toBe(
       "wrong: 500 is what comes out when daily_use was left out, or used twice, or when daily_loss was left out, or used twice",
     );
+    expect(told(500, [1000, 40, 40], 0.0001, 3)).toMatch(/, or used twice \(that gives 500; right is 12\.5\)$/);
   });
 
   test("the numbers are told at level 3, the slip's and the right one", () => {
@@ -56,6 +57,40 @@ describe("on 770 / 40 = 19.25 days", () => {
     );
     expect(told(777, STORE, 0.0001, 3)).toBe(
       "wrong: no known mistake gives this; start at step 1, What leaves on a day: out = use + loss (right is 19.25)",
+    );
+  });
+});
+
+describe("more than one slip near an answer", () => {
+  const LEFT_OUT = "was left out, or used twice";
+
+  test("the nearer is told, in parts of what it gives: 408 is 7.27 % from 440 and 7.37 % from 380", () => {
+    // 820 / (44 + 38) = 10; times 44 is 440, times 38 is 380.
+    expect(told(408, [820, 44, 38], 0.1)).toBe(`wrong: 408 is what comes out when daily_use ${LEFT_OUT}`);
+  });
+
+  test("two that give one number are told of an answer beside it too: 500.3 within 0.1 %", () => {
+    expect(told(500.3, [1000, 40, 40], 0.001)).toBe(
+      `wrong: 500.3 is what comes out when daily_use ${LEFT_OUT}, or when daily_loss ${LEFT_OUT}`,
+    );
+  });
+
+  test("two that round to the answer are told with both numbers", () => {
+    // 800.7 / 80.07 = 10; times 40.03 is 400.3, times 40.04 is 400.4: both are 400 to the digits typed.
+    expect(told(400, [800.7, 40.03, 40.04], 0.000001, 3)).toBe(
+      `wrong: 400 is what comes out when daily_use ${LEFT_OUT}, or when daily_loss ${LEFT_OUT} (that gives 400.3 or 400.4; right is 10)`,
+    );
+  });
+
+  test("one that rounds to the answer is told before one that is only near: 400.3, not 404", () => {
+    // 804.3 / 80.43 = 10; times 40.03 is 400.3, times 40.4 is 404.
+    expect(told(400, [804.3, 40.03, 40.4], 0.02)).toBe(`wrong: 400 is what comes out when daily_use ${LEFT_OUT}`);
+  });
+
+  test("two are told and not a third", () => {
+    // 1000 / (40 + 40 - 40) = 25; times 40 is 1000, whichever 40 it is.
+    expect(told(1000, [1000, 40, 40, 40])).toBe(
+      `wrong: 1000 is what comes out when daily_use ${LEFT_OUT}, or when daily_loss ${LEFT_OUT}`,
     );
   });
 });
@@ -100,4 +135,30 @@ test("two slips at once: RUN_MINUTES with its emitters left out, in litres", () 
   expect(evaluate(entryOf("DIAGNOSE_ANSWER"), args)).toBe(
     "wrong: 10.409882 is what comes out when the emitters per plant were left out; and US gallons and litres were mixed up",
   );
+});
+
+test("one slip twice over is no two slips: RUN_MINUTES with its emitters multiplied in and in again", () => {
+  // 1.375 with two emitters; multiplied in, 5.5, which is 4 times; 16 times is 22.
+  const args = [22, "RUN_MINUTES", 0.0001, 2, 0.275, 6, 2];
+  expect(evaluate(entryOf("DIAGNOSE_ANSWER"), args)).toMatch(/^wrong: no known mistake gives this; /);
+});
+
+describe("a step has the number that SHOW_WORKING gives it, what was looked up or drawn counted", () => {
+  const diagnosed = (...args: readonly unknown[]): unknown =>
+    evaluate(entryOf("DIAGNOSE_ANSWER"), args as ArgumentInput[]);
+
+  test("EXERCISE_NUMBER: who types the 6 values goes on to the third row, behind the draw", () => {
+    expect(diagnosed(6, "EXERCISE_NUMBER", 0.0001, 1, "spring", "7", "kc", 0.5, 1, 0.1)).toBe(
+      "wrong: look again at step 3, The number: x = a + k * s",
+    );
+  });
+
+  test("PAYBACK_YEARS: 10,000 with savings of 3,000, 4,000 and 5,000 is 2 + 3,000 / 5,000 years", () => {
+    const savings = [[3000], [4000], [5000]];
+    const step = "step 4, Years, linear within the year of the crossing: y = before + MIN(1, (C - paid) / next)";
+    expect(diagnosed(7.7, "PAYBACK_YEARS", 0.0001, 1, 10_000, savings)).toBe(`wrong: look again at ${step}`);
+    expect(diagnosed(7, "PAYBACK_YEARS", 0.0001, 2, 10_000, savings)).toBe(
+      `wrong: one digit tells too little; give two or more, and start at ${step}`,
+    );
+  });
 });

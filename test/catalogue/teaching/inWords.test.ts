@@ -35,6 +35,11 @@ describe("SHOW_WORKING", () => {
     expect(rows[2]?.slice(0, 4)).toEqual([2, "Drawn by seed, student and item", "k", ""]);
   });
 
+  test("what records no step ends with what its answer is", () => {
+    const rows = ask("SHOW_WORKING", "CHECK_RANGE", 6, "RUN_MINUTES", "emitter_flow", "us") as Table;
+    expect(rows[1]).toEqual([1, '"ok", or "low: " or "high: " with the likely slip', "", "", "ok", ""]);
+  });
+
   test("a table shows its first row worked and says that the others go the same way", () => {
     const rows = ask("SHOW_WORKING", "PAYBACK_TABLE", 12_000, 5000, 3) as Table;
     expect(rows.slice(1, 4).map((row) => row.slice(0, 5))).toEqual([
@@ -43,6 +48,7 @@ describe("SHOW_WORKING", () => {
       [3, "Investment and the discounted saving", "dsum = -1 * C + dS", "-1 * 12000 + 5000", -7000],
     ]);
     expect(rows[4]).toEqual(["", "other rows the same way", "", "", "", ""]);
+    expect(rows[5]).toEqual(["source", expect.any(String), "", "", "", ""]);
   });
 });
 
@@ -82,6 +88,30 @@ describe("EXERCISE_NUMBER", () => {
   });
 });
 
+describe("a function by its name", () => {
+  test.each<[string, readonly ArgumentInput[]]>([
+    ["SHOW_WORKING", ["RUN_MINUTE", 0.275, 6]],
+    ["DIAGNOSE_ANSWER", [2.75, "RUN_MINUTE", 0.02, 2, 0.275, 6]],
+    ["COMMON_MISTAKES", ["RUN_MINUTE", 0.275, 6]],
+    ["CHECK_RANGE", [6, "RUN_MINUTE", "emitter_flow", "us"]],
+  ])("one that is unknown is refused by %s in its own name", (name, args) => {
+    expect(refusedBy(name, ...args)).toContain(
+      `${name}: function_name is the text "RUN_MINUTE"; there is no function RUN_MINUTE: did you mean RUN_MINUTES`,
+    );
+  });
+
+  test.each<[string, readonly ArgumentInput[]]>([
+    ["DIAGNOSE_ANSWER", [2.75, "PAYBACK_TABLE", 0.02, 2, 12_000, 5000, 3]],
+    ["COMMON_MISTAKES", ["PAYBACK_TABLE", 12_000, 5000, 3]],
+  ])("a table is refused by %s, which needs one number", (name, args) => {
+    const { argument, message } = refusal(entryOf(name), args);
+    expect(message).toBe(
+      `${name}: function_name is PAYBACK_TABLE, which has no single number as its answer; choose one that has`,
+    );
+    expect(argument).toBe("function_name");
+  });
+});
+
 describe("an argument by its name", () => {
   test("may be typed in any case, with blanks around it", () => {
     expect(ask("CHECK_RANGE", 6, "RUN_MINUTES", " Emitter_Flow ", "us")).toBe(
@@ -94,4 +124,64 @@ describe("an argument by its name", () => {
       'CHECK_RANGE: argument is the text "flow"; it must be one of BLEND_SHARE: value_a, value_b or target, or blank for its answer',
     );
   });
+
+  test("names are listed with commas and an or; a table's columns stand behind them, and it has no answer as a whole", () => {
+    expect(refusedBy("CHECK_RANGE", 6, "WATER_HELD", "flow", "us")).toBe(
+      'CHECK_RANGE: argument is the text "flow"; it must be one of WATER_HELD: volume or container_capacity, or blank for its answer',
+    );
+    expect(refusedBy("CHECK_RANGE", 6, "FUNCTION_SOURCE", "flow", "us")).toBe(
+      'CHECK_RANGE: argument is the text "flow"; it must be one of FUNCTION_SOURCE: function_name, or blank for its answer',
+    );
+    expect(refusedBy("CHECK_RANGE", 6, "COMMON_MISTAKES", "flow", "us")).toBe(
+      'CHECK_RANGE: argument is the text "flow"; it must be one of COMMON_MISTAKES: function_name, input, mistake, its answer or ratio to the right one',
+    );
+  });
+
+  test("a function without arguments has none to choose from", () => {
+    expect(refusedBy("CHECK_RANGE", 6, "LIBRARY_VERSION", "flow", "us")).toBe(
+      'CHECK_RANGE: argument is the text "flow"; it must be blank: LIBRARY_VERSION has no arguments',
+    );
+  });
+});
+
+describe("CHECK_RANGE without units", () => {
+  test("tells the slip where both systems see the same one", () => {
+    expect(ask("CHECK_RANGE", 0.0001, "RUN_MINUTES", "emitter_flow")).toBe("low: looks like gal/min or L/min");
+  });
+
+  test("a number between the ranges of the two systems is high, and both are named: 2 in/h or 2 mm/h", () => {
+    expect(ask("CHECK_RANGE", 2, "APPLICATION_RATE", "")).toBe("high: usually 0.1 to 1.5 in/h or 2.5 to 38 mm/h");
+  });
+
+  test("a lift of 0 is usual, and so is one a little below: the source lies as high as the outlet, or higher", () => {
+    for (const units of ["us", "metric"]) {
+      expect(ask("CHECK_RANGE", 0, "TOTAL_DYNAMIC_HEAD", "lift", units)).toBe("ok");
+      expect(ask("CHECK_RANGE", -10, "TOTAL_DYNAMIC_HEAD", "lift", units)).toBe("ok");
+      expect(ask("CHECK_RANGE", -100, "TOTAL_DYNAMIC_HEAD", "lift", units)).toMatch(/^low: /);
+    }
+  });
+});
+
+describe("CONVERT_UNIT between kinds", () => {
+  const told = (from: string, to: string): string => refusedBy("CONVERT_UNIT", 1, from, to);
+
+  test("names the function that leads from one to the other, where there is one", () => {
+    expect(told("gal/min", "in/h")).toMatch(/; APPLICATION_RATE leads from one to the other$/);
+    expect(told("hp", "gal")).toBe(
+      'CONVERT_UNIT: to is the text "gal"; it must be a unit of power, as hp is, and not of volume',
+    );
+  });
+});
+
+describe("COMMON_MISTAKES where the right answer is 0", () => {
+  test("a mistake has its answer and no ratio: 1 - 0 / 1000", () => {
+    const rows = ask("COMMON_MISTAKES", "LEACHING_FRACTION", 0, 1000) as Table;
+    expect(rows).toContainEqual(["The part kept was taken for the part leached", 1, ""]);
+    expect(rows.slice(1).filter(([, , ratio]) => ratio !== "")).toEqual([]);
+  });
+});
+
+test("FRICTION_LOSS refuses laminar flow without the laminar law's loss where that is beyond all numbers", () => {
+  // A bore of 1e-103 m to the fourth power is below the smallest double.
+  expect(refusedBy("FRICTION_LOSS", 1e-300, 1e-100, 1, "metric")).toMatch(/ does not hold$/);
 });

@@ -27,7 +27,7 @@ function ofAnswer(entry: Entry): ArgumentAsked {
 
 /** An argument by its name in any case; "" is the answer; where that is a table, one of its columns by name. */
 export function argumentAsked(ownName: string, entry: Entry, asked: string): ArgumentAsked {
-  const name = asked.trim().toLowerCase();
+  const name = asked.toLowerCase();
   const columns = columnsOf(entry);
   if (name === "" && columns.length === 0) return ofAnswer(entry);
   const param = entry.params[name];
@@ -37,7 +37,10 @@ export function argumentAsked(ownName: string, entry: Entry, asked: string): Arg
   if (column !== undefined) return { quantity: column.quantity === "text" ? null : column.quantity, usual: undefined };
   const known = [...Object.keys(entry.params), ...columns.map((candidate) => candidate.name)];
   const blank = columns.length === 0 ? ", or blank for its answer" : "";
-  const itMust = `it must be one of ${entry.name}: ${known.length === 0 ? "it has none" : either(known)}${blank}`;
+  const itMust =
+    known.length === 0
+      ? `it must be blank: ${entry.name} has no arguments`
+      : `it must be one of ${entry.name}: ${either(known)}${blank}`;
   throw new FunctionError(
     "input",
     "argument",

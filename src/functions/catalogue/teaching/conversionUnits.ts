@@ -320,8 +320,7 @@ export function unitSpelt(spelling: string): ConversionUnit | undefined {
 
 /** Why a spelling is not guessed at; undefined where it is not known to stand for two things. */
 export function ambiguity(spelling: string): string | undefined {
-  const word = spelling.trim();
-  return AMBIGUOUS.get(word) ?? (/^tons?$/i.test(word) ? AMBIGUOUS.get(word.toLowerCase()) : undefined);
+  return AMBIGUOUS.get(spelling) ?? AMBIGUOUS.get(spelling.toLowerCase());
 }
 
 /** The units whose spellings come nearest, each once, nearest first. */

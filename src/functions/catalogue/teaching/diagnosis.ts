@@ -52,31 +52,38 @@ function fitting(slips: readonly Slip[], answer: number, right: number, toleranc
   return [first, ...others.filter(isAsNear).slice(0, 1)];
 }
 
-function stepText({ words, symbol, formula }: Step, number: number): string {
-  return formula === "" ? `step ${number}, ${words}` : `step ${number}, ${words}: ${symbol} = ${formula}`;
+/** A step that is worked out, and its number in SHOW_WORKING, which shows what was looked up too. */
+interface WorkedStep extends Step {
+  readonly number: number;
 }
 
-function shownSteps({ working }: WorkedCall): readonly Step[] {
-  return working.steps.filter(({ silent, formula }) => !silent && formula !== "");
+function stepText({ number, words, symbol, formula }: WorkedStep): string {
+  return `step ${number}, ${words}: ${symbol} = ${formula}`;
 }
 
-/** The step whose result the typed answer is, or else the last: where to look again. */
+function workedSteps({ working }: WorkedCall): readonly WorkedStep[] {
+  return working.steps
+    .filter(({ silent }) => !silent)
+    .map((step, index) => ({ ...step, number: index + 1 }))
+    .filter(({ formula }) => formula !== "");
+}
+
+/** The step behind the one whose result the typed answer is, or else the last: where to look again. */
 function stepToLookAt(call: WorkedCall, answer: number, tolerance: number): string {
-  const steps = shownSteps(call);
+  const steps = workedSteps(call);
   const last = steps.length - 1;
-  const stopped = steps.findIndex(({ value }, index) => index < last && isWithin(answer, value, tolerance));
-  const at = stopped >= 0 ? Math.min(stopped + 1, last) : last;
-  const step = steps[at];
-  return step === undefined ? "the units and the order of the numbers" : stepText(step, at + 1);
+  const stopped = steps.findIndex(({ value }) => isWithin(answer, value, tolerance));
+  const step = steps[stopped >= 0 ? Math.min(stopped + 1, last) : last];
+  return step === undefined ? "the units and the order of the numbers" : stepText(step);
 }
 
 function firstStep(call: WorkedCall): string {
-  const [first] = shownSteps(call);
-  return first === undefined ? "start again from the numbers" : `start at ${stepText(first, 1)}`;
+  const [first] = workedSteps(call);
+  return first === undefined ? "start again from the numbers" : `start at ${stepText(first)}`;
 }
 
 function withNumbers(text: string, slips: readonly Slip[], right: number): string {
-  const gave = slips.map(({ gives }) => shortNumber(gives)).join(" or ");
+  const gave = [...new Set(slips.map(({ gives }) => shortNumber(gives)))].join(" or ");
   return `${text} (that gives ${gave}; right is ${shortNumber(right)})`;
 }
 

@@ -4,11 +4,10 @@ import { drawBelow } from "./hash";
 const MOST_DECIMALS = 6;
 const MOST_VALUES = 2 ** 31;
 
-/** "7", "7.0" and 7 are the same student; case and outer blanks do not count. */
+/** "7", "7.0" and 7 are the same student; case does not count. The kernel has taken outer blanks away. */
 function canonical(text: string): string {
-  const trimmed = text.trim();
-  const number = Number(trimmed);
-  return trimmed !== "" && Number.isFinite(number) ? String(number) : trimmed.toUpperCase();
+  const number = Number(text);
+  return Number.isFinite(number) ? String(number) : text.toUpperCase();
 }
 
 /** Decimals of a number as people type it; null for one with more than are kept. */
