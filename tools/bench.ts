@@ -7,9 +7,9 @@ import { growthPart } from "./bench/growth";
 import { pagePart } from "./bench/page";
 import type { RunPart } from "./bench/part";
 import { missed, pageWith, sectionOf } from "./bench/report";
-import { machineKind } from "./machineKind.mjs";
 import { registeringPart, sizesPart } from "./bench/sizes";
 import { validationPart } from "./bench/validation";
+import { machineKind } from "./machineKind.mjs";
 
 const PAGE = join(__dirname, "../docs/benchmarks.md");
 const BUILT = join(__dirname, "../dist/library.mjs");

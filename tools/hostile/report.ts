@@ -1,11 +1,11 @@
 /** docs/hostile.md */
-import { machineKind } from "../machineKind.mjs";
 import type { CrewResult } from "./crew";
 import type { RoadName } from "./engineSentences";
 import { SENTENCES } from "./engineSentences";
 import { KINDS } from "./kinds";
 import { WAYS } from "./sheetRoad";
 import type { Counts, SlowCall, Tally } from "./tally";
+import { machineKind } from "../machineKind.mjs";
 
 export interface RunFacts extends CrewResult {
   readonly command: string;
